@@ -1,0 +1,38 @@
+package rigspeak.grammar;
+
+import java.util.List;
+
+/**
+ * What may be said now: the names of the grammar rules that are open.
+ *
+ * @param rules rule names of the grammar file, at least one
+ */
+public record Expected(List<String> rules) {
+  private static final String UTTERANCE = "utterance";
+
+  public Expected {
+    rules = List.copyOf(rules);
+    if (rules.isEmpty()) {
+      throw new IllegalArgumentException("nothing could be said");
+    }
+  }
+
+  /** Any value with its name, any command. */
+  public static Expected anything() {
+    return new Expected(List.of(UTTERANCE));
+  }
+
+  /** Anything, and also the bare value of a slot that has just been asked for. */
+  public static Expected answerFor(String slot) {
+    return new Expected(List.of(UTTERANCE, valueRule(slot)));
+  }
+
+  /** The bare value of one slot and nothing else. */
+  public static Expected only(String slot) {
+    return new Expected(List.of(valueRule(slot)));
+  }
+
+  private static String valueRule(String slot) {
+    return slot + "_value";
+  }
+}

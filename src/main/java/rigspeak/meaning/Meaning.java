@@ -1,0 +1,102 @@
+package rigspeak.meaning;
+
+import java.util.List;
+import java.util.Optional;
+import rigspeak.quantity.Angle;
+import rigspeak.rig.Said;
+import rigspeak.rig.Slot;
+
+/** What somebody meant by a row of words. */
+public sealed interface Meaning {
+
+  /**
+   * One or more values in a breath.
+   *
+   * @param statements in the order they were said, at least one
+   */
+  record Values(List<Statement> statements) implements Meaning {
+    public Values {
+      statements = List.copyOf(statements);
+    }
+  }
+
+  /**
+   * Values that take the place of earlier ones.
+   *
+   * @param statements empty if only the word was said, which means the latest value
+   */
+  record Correction(List<Statement> statements) implements Meaning {
+    public Correction {
+      statements = List.copyOf(statements);
+    }
+  }
+
+  /** Turn to the redirect with this number, counted from one. */
+  record GoTo(int redirect) implements Meaning {}
+
+  /** A command that needs nothing else. */
+  enum Command implements Meaning {
+    CHECK,
+    WHY,
+    HELP_RIG,
+    MISSING,
+    READ_BACK,
+    SAY_AGAIN,
+    SCRAP,
+    AFFIRM,
+    NEGATIVE,
+    CLIPPED_IN,
+    LANYARD_RELEASED,
+    ATTACHMENTS,
+    SET,
+    CHANGE,
+    TAKE_OFF,
+    LOADED,
+    NEXT,
+    STAND_BY,
+    STOP_TALKING,
+    BRIEF,
+    FULL,
+    SLOWER,
+    FASTER,
+    HELP
+  }
+
+  /**
+   * Nothing is taken from these words.
+   *
+   * @param words as they were heard; may be empty
+   */
+  record NotUnderstood(Reason reason, String words) implements Meaning {}
+
+  /** Why nothing is taken. */
+  enum Reason {
+    /** No words at all. */
+    NOTHING_SAID,
+    /** Words that the grammar does not have, or not in this order. */
+    NO_SUCH_SENTENCE,
+    /** Words that could mean two things. */
+    TWO_MEANINGS,
+    /** A direction that rises or falls by more than a right angle. */
+    BEYOND_PLUMB
+  }
+
+  /** One thing said of the rig. */
+  sealed interface Statement {
+    /** A value for a slot. */
+    record Value(Slot slot, Said said) implements Statement {}
+
+    /** "Rope angle" alone could be the inside angle or the bend; the one loads far more. */
+    record RopeAngle(Angle angle) implements Statement {}
+  }
+
+  /** The slot of the last value of these statements, if the last one has a slot. */
+  static Optional<Slot> lastSlot(List<Statement> statements) {
+    if (statements.isEmpty()) {
+      return Optional.empty();
+    }
+    return statements.get(statements.size() - 1) instanceof Statement.Value value
+        ? Optional.of(value.slot())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,72 @@
+package rigspeak.meaning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Brings typed text to the form in which words are heard: lower case, no marks, no figures. */
+public final class Spelling {
+  private static final Pattern FIGURES = Pattern.compile("(\\d{1,5})(?:\\.(\\d{1,3}))?");
+  private static final List<String> UNITS =
+      List.of(
+          "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
+              .concat(" fifteen sixteen seventeen eighteen nineteen")
+              .split(" ", -1));
+  private static final List<String> TENS =
+      List.of("zero ten twenty thirty forty fifty sixty seventy eighty ninety".split(" ", -1));
+
+  private Spelling() {}
+
+  /** The words of a typed line. Figures that are too long to say are left as they stand. */
+  public static List<String> words(String text) {
+    List<String> words = new ArrayList<>();
+    String plain = text.toLowerCase(Locale.ROOT).replace('\u2019', '\'');
+    for (String piece : plain.split("[\\s,;:!?]+", -1)) {
+      String word = piece.replaceAll("[.]+$", "");
+      if (word.isEmpty()) {
+        continue;
+      }
+      Matcher figures = FIGURES.matcher(word);
+      if (figures.matches()) {
+        sayFigures(figures, words);
+      } else {
+        words.add(word);
+      }
+    }
+    return List.copyOf(words);
+  }
+
+  private static void sayFigures(Matcher figures, List<String> words) {
+    sayWhole(Integer.parseInt(figures.group(1)), words);
+    String decimals = figures.group(2);
+    if (decimals != null) {
+      words.add("point");
+      decimals.chars().forEach(digit -> words.add(UNITS.get(digit - '0')));
+    }
+  }
+
+  private static void sayWhole(int number, List<String> words) {
+    if (number >= 1000) {
+      sayWhole(number / 1000, words);
+      words.add("thousand");
+      if (number % 1000 > 0) {
+        sayWhole(number % 1000, words);
+      }
+    } else if (number >= 100) {
+      words.add(UNITS.get(number / 100));
+      words.add("hundred");
+      if (number % 100 > 0) {
+        sayWhole(number % 100, words);
+      }
+    } else if (number >= 20) {
+      words.add(TENS.get(number / 10));
+      if (number % 10 > 0) {
+        words.add(UNITS.get(number % 10));
+      }
+    } else {
+      words.add(UNITS.get(number));
+    }
+  }
+}

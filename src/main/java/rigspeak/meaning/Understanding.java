@@ -1,0 +1,131 @@
+package rigspeak.meaning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import rigspeak.grammar.Expected;
+import rigspeak.grammar.Grammar;
+import rigspeak.meaning.Meaning.Command;
+import rigspeak.meaning.Meaning.NotUnderstood;
+import rigspeak.meaning.Meaning.Reason;
+import rigspeak.meaning.Meaning.Statement;
+import rigspeak.quantity.Angle;
+import rigspeak.rig.Slot;
+
+/** From words to exactly one meaning, or to none. */
+public final class Understanding {
+  private final Grammar grammar;
+
+  public Understanding(Grammar grammar) {
+    this.grammar = grammar;
+  }
+
+  /**
+   * What the words mean.
+   *
+   * @param text heard or typed
+   * @param asked the slot that has just been asked for, whose bare value is then taken too
+   */
+  public Meaning understand(String text, Optional<Slot> asked) {
+    Expected expected =
+        asked.map(slot -> Expected.answerFor(slot.key())).orElseGet(Expected::anything);
+    List<String> words = Spelling.words(text);
+    if (words.isEmpty()) {
+      return new NotUnderstood(Reason.NOTHING_SAID, "");
+    }
+    String heard = String.join(" ", words);
+    Set<Meaning> meanings = new LinkedHashSet<>();
+    for (List<String> tags : grammar.match(words, expected)) {
+      meanings.add(obey(tags, asked, heard));
+    }
+    return switch (meanings.size()) {
+      case 0 -> new NotUnderstood(Reason.NO_SUCH_SENTENCE, heard);
+      case 1 -> meanings.iterator().next();
+      default -> new NotUnderstood(Reason.TWO_MEANINGS, heard);
+    };
+  }
+
+  private static Meaning obey(List<String> tags, Optional<Slot> asked, String heard) {
+    Reader reader = new Reader(asked);
+    try {
+      for (String tag : tags) {
+        reader.take(tag);
+      }
+      return reader.meaning();
+    } catch (SlotValue.BeyondPlumb e) {
+      return new NotUnderstood(Reason.BEYOND_PLUMB, heard);
+    }
+  }
+
+  /** Obeys tags from left to right. */
+  private static final class Reader {
+    private static final String ROPE_ANGLE = "rope_angle";
+
+    private final List<Statement> statements = new ArrayList<>();
+    private Optional<String> slot;
+    private Breath breath = new Breath();
+    private Optional<String> command = Optional.empty();
+    private boolean correcting;
+
+    Reader(Optional<Slot> asked) {
+      this.slot = asked.map(Slot::key);
+    }
+
+    void take(String tag) throws SlotValue.BeyondPlumb {
+      int space = tag.indexOf(' ');
+      String verb = space < 0 ? tag : tag.substring(0, space);
+      String argument = space < 0 ? "" : tag.substring(space + 1).strip();
+      switch (verb) {
+        case "slot" -> {
+          endValue();
+          slot = Optional.of(argument);
+        }
+        case "do" -> obey(argument);
+        default -> breath.take(verb, argument);
+      }
+    }
+
+    private void obey(String order) {
+      switch (order) {
+        // The call opens the ear; it says nothing of the rig.
+        case "wake" -> {}
+        case "correct" -> correcting = true;
+        default -> command = Optional.of(order);
+      }
+    }
+
+    private void endValue() throws SlotValue.BeyondPlumb {
+      if (breath.isEmpty()) {
+        return;
+      }
+      String name = slot.orElseThrow();
+      if (name.equals(ROPE_ANGLE)) {
+        Breath.Piece.Amount angle = (Breath.Piece.Amount) breath.pieces().get(0);
+        statements.add(new Statement.RopeAngle(Angle.ofDegrees(angle.number())));
+      } else {
+        Slot named = Slot.of(name).orElseThrow();
+        statements.add(new Statement.Value(named, SlotValue.of(named, breath)));
+      }
+      breath = new Breath();
+    }
+
+    Meaning meaning() throws SlotValue.BeyondPlumb {
+      if (command.isPresent()) {
+        return command(command.get());
+      }
+      endValue();
+      return correcting ? new Meaning.Correction(statements) : new Meaning.Values(statements);
+    }
+
+    private Meaning command(String order) {
+      List<Breath.Piece> pieces = breath.pieces();
+      return switch (order) {
+        case "go_to" -> new Meaning.GoTo((int) ((Breath.Piece.Amount) pieces.get(0)).number());
+        default -> Command.valueOf(order.toUpperCase(Locale.ROOT));
+      };
+    }
+  }
+}
