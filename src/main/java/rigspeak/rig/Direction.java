@@ -44,6 +44,14 @@ public record Direction(Angle elevation, Angle bearing) {
     return Math.abs(elevation.radians()) >= RIGHT_ANGLE - NOTHING;
   }
 
+  /** The angle between two directions, from 0 to half a turn. */
+  public Angle angleTo(Direction other) {
+    double sines = Math.sin(elevation.radians()) * Math.sin(other.elevation.radians());
+    double cosines = Math.cos(elevation.radians()) * Math.cos(other.elevation.radians());
+    double cosine = sines + cosines * Math.cos(bearing.radians() - other.bearing.radians());
+    return Angle.ofRadians(Math.acos(Math.max(-1, Math.min(1, cosine))));
+  }
+
   /** The same seen in a mirror that stands along the limb: left becomes right. */
   public Direction mirrored() {
     return new Direction(elevation, Angle.ofRadians(-bearing.radians()));

@@ -24,6 +24,8 @@ public enum Measure {
   INSIDE_ANGLE(Unit.RADIAN),
   SLING_ELEVATION(Unit.RADIAN),
   SLING_BEARING(Unit.RADIAN),
+  ANCHOR_LEG_LENGTH(Unit.METRE),
+  WORKING_LEG_LENGTH(Unit.METRE),
   SLACK(Unit.METRE),
   /** Of the rope on what it runs over. */
   ROPE_FRICTION(Unit.RATIO),

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A rig of which every number is known within bounds, each with its source.
@@ -12,11 +13,13 @@ import java.util.Map;
  * @param measures the box of what may be true
  * @param turn how the turn of the rope is known
  * @param tensionShare of the climber's weight that one captured leg carries: 1 or one half
- * @param gripTurns turns of the sling that hold it along the limb; a basket has half a turn
+ * @param grip the friction that keeps the sling from sliding along the limb
+ * @param seat what else keeps it from sliding
  * @param wood strength of the limb's wood
  * @param union how the union weakens it
+ * @param hollow how a cavity counts
  * @param gear strength of sling, connector and rope
- * @param working factor from a still climber's load to the peak of ordinary movement
+ * @param movement from a still load to its peak
  * @param assumptions what nobody said and what was taken instead
  */
 public record ResolvedRig(
@@ -24,16 +27,35 @@ public record ResolvedRig(
     Map<Measure, Estimate> measures,
     Turn turn,
     double tensionShare,
-    double gripTurns,
+    Grip grip,
+    Value.Seat seat,
     Wood wood,
     UnionRule union,
+    HollowRule hollow,
     Gear gear,
-    Sourced working,
+    Movement movement,
     List<Assumption> assumptions) {
 
   public ResolvedRig {
     measures = Collections.unmodifiableMap(new EnumMap<>(measures));
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** How the sling holds on to the bark. */
+  public sealed interface Grip {
+    /**
+     * Friction of a choked sling.
+     *
+     * @param turns full turns around the limb
+     */
+    record Choked(int turns) implements Grip {}
+
+    /**
+     * Friction of a sling or rope that lies over the limb with both its legs hanging.
+     *
+     * @param includedRad the largest angle between its legs that is believed
+     */
+    record Laid(double includedRad) implements Grip {}
   }
 
   /** How the turn of the rope is known. */
@@ -50,7 +72,8 @@ public record ResolvedRig(
    * @param bending pascals
    * @param compression along the grain, pascals
    * @param shear along the grain, pascals
-   * @param stiffness modulus of elasticity in bending, pascals
+   * @param stiffness modulus of elasticity in bending, pascals, before the design factor
+   * @param design the share of its critical load that a column is trusted with
    * @param density of the green wood, kilograms a cubic metre
    */
   public record Wood(
@@ -59,6 +82,7 @@ public record ResolvedRig(
       Strength compression,
       Strength shear,
       Strength stiffness,
+      Sourced design,
       Sourced density) {}
 
   /**
@@ -67,22 +91,63 @@ public record ResolvedRig(
    * @param fullRatio limb over stem diameter up to which the union counts in full
    * @param codominantRatio from which it counts as codominant
    * @param codominantFactor what is left then; in between it falls in a straight line
-   * @param condition what its stated condition leaves
-   * @param acrossFactor what is left against lifting and side load
-   * @param decayed the hollow counts as lying in the outer wood
-   * @param outerDecayFactor how much larger a hollow of the same effect is then, in diameter
+   * @param codominant it was called codominant, whatever the diameters say
+   * @param condition what included bark leaves of it; 1 if there is none
+   * @param across what is left against lifting and side load
    */
   public record UnionRule(
       Sourced fullRatio,
       Sourced codominantRatio,
       Sourced codominantFactor,
+      boolean codominant,
       Sourced condition,
-      Sourced acrossFactor,
-      boolean decayed,
-      Sourced outerDecayFactor) {}
+      Sourced across) {
 
-  /** Strength in newtons of what the climber brought. */
-  public record Gear(Strength sling, Strength connector, Strength rope) {}
+    /**
+     * What is left of the limb's strength at the union.
+     *
+     * @param limbOverStem ratio of their diameters
+     */
+    public double factor(double limbOverStem) {
+      return ratioFactor(limbOverStem) * condition.value();
+    }
+
+    private double ratioFactor(double limbOverStem) {
+      double full = fullRatio.value();
+      double least = codominantRatio.value();
+      if (codominant || limbOverStem >= least) {
+        return codominantFactor.value();
+      }
+      if (limbOverStem <= full) {
+        return 1;
+      }
+      return 1 - (1 - codominantFactor.value()) * (limbOverStem - full) / (least - full);
+    }
+  }
+
+  /**
+   * How a hollow counts.
+   *
+   * @param widening what its diameter is multiplied by, more than 1 where the outer wood decays
+   * @param limit hollow over limb diameter beyond which the shell is not counted on
+   */
+  public record HollowRule(Sourced widening, Sourced limit) {}
+
+  /**
+   * Strength in newtons of what the climber brought.
+   *
+   * @param sling none where the rope runs over the limb itself
+   * @param connector none where the rope runs over the limb itself
+   */
+  public record Gear(Optional<Strength> sling, Optional<Strength> connector, Strength rope) {}
+
+  /**
+   * What movement makes of a still load.
+   *
+   * @param workingPeak factor of ordinary movement
+   * @param ropeModulus newtons a unit strain, for slack that is fallen through
+   */
+  public record Movement(Sourced workingPeak, Sourced ropeModulus) {}
 
   /**
    * Something taken for granted.

@@ -1,0 +1,78 @@
+package rigspeak.mechanics;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import rigspeak.quantity.Force;
+import rigspeak.rig.Measure;
+import rigspeak.rig.Point;
+import rigspeak.rig.ResolvedRig;
+
+/**
+ * What the rope does to one support while the climber hangs still.
+ *
+ * <p>Model: the working leg carries the climber's weight, or half of it where only one part of a
+ * moving rope is captured; friction lets the anchor leg carry more or less (Euler-Eytelwein). Left
+ * out: the rope's own weight, and what the climber pulls or braces with hands and feet.
+ *
+ * @param workingTensionN newtons in the working leg
+ * @param anchorTensionN newtons in the anchor leg
+ * @param insideRad angle between the legs
+ * @param pullN the load on the sling in the frame of the sling, newtons
+ * @param onLimb the same on the limb's own axes
+ */
+public record LoadedSupport(
+    double workingTensionN,
+    double anchorTensionN,
+    double insideRad,
+    Vector3D pullN,
+    LimbLoad onLimb) {
+
+  /** How the rope's friction at the support stands. */
+  public enum Creep {
+    /** Both legs carry the same. */
+    NONE,
+    /** The rope is about to run toward the anchor: the anchor leg carries more. */
+    TOWARD_ANCHOR,
+    /** The rope is about to run toward the climber: the anchor leg carries less. */
+    TOWARD_CLIMBER
+  }
+
+  /** The support of this rig, with every number as at this point. */
+  public static LoadedSupport of(ResolvedRig rig, Point point, Creep creep) {
+    double workingN = point.get(Measure.ALL_UP) * Force.STANDARD_GRAVITY * rig.tensionShare();
+    LimbAxes axes = LimbAxes.ofRise(point.get(Measure.LIMB_RISE));
+    return switch (rig.turn()) {
+      case LEGS -> ofLegs(point, creep, workingN, axes);
+      case ANGLE_AND_SLING -> ofAngle(point, creep, workingN, axes);
+    };
+  }
+
+  private static LoadedSupport ofLegs(Point point, Creep creep, double workingN, LimbAxes axes) {
+    Vector3D anchor =
+        Directions.unit(
+            point.get(Measure.ANCHOR_LEG_ELEVATION), point.get(Measure.ANCHOR_LEG_BEARING));
+    Vector3D working =
+        Directions.unit(
+            point.get(Measure.WORKING_LEG_ELEVATION), point.get(Measure.WORKING_LEG_BEARING));
+    double insideRad = Resultant.insideRad(anchor, working);
+    double anchorN = workingN * ratio(point, creep, insideRad);
+    Vector3D pull = Resultant.ofLegsN(anchorN, anchor, workingN, working);
+    return new LoadedSupport(workingN, anchorN, insideRad, pull, axes.split(pull));
+  }
+
+  private static LoadedSupport ofAngle(Point point, Creep creep, double workingN, LimbAxes axes) {
+    double insideRad = point.get(Measure.INSIDE_ANGLE);
+    double anchorN = workingN * ratio(point, creep, insideRad);
+    Vector3D sling =
+        Directions.unit(point.get(Measure.SLING_ELEVATION), point.get(Measure.SLING_BEARING));
+    Vector3D pull = sling.scalarMultiply(Resultant.sizeN(workingN, anchorN, insideRad));
+    return new LoadedSupport(workingN, anchorN, insideRad, pull, axes.split(pull));
+  }
+
+  private static double ratio(Point point, Creep creep, double insideRad) {
+    double largest =
+        creep == Creep.NONE
+            ? 1
+            : Capstan.largestRatio(point.get(Measure.ROPE_FRICTION), Resultant.wrapRad(insideRad));
+    return creep == Creep.TOWARD_CLIMBER ? 1 / largest : largest;
+  }
+}

@@ -1,0 +1,15 @@
+package rigspeak.verdict;
+
+import rigspeak.rig.Measure;
+
+/** What a climber can measure better where they are. */
+final class Measurable {
+  private Measurable() {}
+
+  static boolean canBeMeasured(Measure measure) {
+    return switch (measure) {
+      case ROPE_FRICTION, BARK_FRICTION -> false;
+      default -> true;
+    };
+  }
+}

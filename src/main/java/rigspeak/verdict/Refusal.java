@@ -1,0 +1,14 @@
+package rigspeak.verdict;
+
+import java.util.Locale;
+
+/** What is refused outright, whatever the numbers. */
+public enum Refusal {
+  DEAD_WOOD,
+  CRACKED_UNION;
+
+  /** Lower case with underscores, as the files write it. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,126 @@
+package rigspeak.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import rigspeak.quantity.Length;
+import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.Rig;
+import rigspeak.rig.Said;
+import rigspeak.rig.Slot;
+import rigspeak.rig.Value;
+import rigspeak.verdict.Verdict.Rating;
+
+/** The simplest changes that would make a rig good, each judged before it is named. */
+final class Remedies {
+  private static final int MOST_WRAPS = 6;
+  private static final int SEARCH_SAMPLES = 64;
+  private static final int PROOF_SAMPLES = 2_000;
+  private static final int MOST_STEPS = 60;
+
+  /** Finer than anybody can place a sling. */
+  private static final double ACCURACY_M = 0.002;
+
+  private static final Length OUT_STEP_INCHES = Length.ofInches(3);
+  private static final Length OUT_STEP_METRIC = Length.ofCentimetres(5);
+  private static final Length DIAMETER_STEP_INCHES = Length.ofInches(0.5);
+  private static final Length DIAMETER_STEP_METRIC = Length.ofCentimetres(1);
+
+  private final Judge judge;
+  private final Rig said;
+
+  Remedies(Judge judge, Rig said) {
+    this.judge = judge;
+    this.said = said;
+  }
+
+  List<Remedy> cheapestFirst() {
+    List<Remedy> remedies = new ArrayList<>();
+    wraps().ifPresent(remedies::add);
+    nearerTheUnion().ifPresent(remedies::add);
+    thickerLimb().ifPresent(remedies::add);
+    return List.copyOf(remedies);
+  }
+
+  private Optional<Remedy> wraps() {
+    Optional<Value.Wraps> now = said.value(Slot.WRAPS, Value.Wraps.class);
+    for (int turns = now.map(Value.Wraps::turns).orElse(MOST_WRAPS) + 1;
+        turns <= MOST_WRAPS;
+        turns++) {
+      if (isGood(changed(Slot.WRAPS, new Value.Wraps(turns)))) {
+        return Optional.of(new Remedy.Wraps(turns));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Remedy> nearerTheUnion() {
+    UnitSystem units = units(Slot.OUT);
+    DoubleFunction<Rig> at = metres -> withLength(Slot.OUT, metres, units);
+    double now = metres(Slot.OUT);
+    if (now == 0 || over(at.apply(0)) > 0) {
+      return Optional.empty();
+    }
+    double step = (units == UnitSystem.METRIC ? OUT_STEP_METRIC : OUT_STEP_INCHES).metres();
+    double farthest = Math.floor(meeting(at, 0, now) / step) * step;
+    return isGood(at.apply(farthest))
+        ? Optional.of(new Remedy.NearerTheUnion(Length.ofMetres(farthest)))
+        : Optional.empty();
+  }
+
+  private Optional<Remedy> thickerLimb() {
+    UnitSystem units = units(Slot.LIMB_DIAMETER);
+    DoubleFunction<Rig> at = metres -> withLength(Slot.LIMB_DIAMETER, metres, units);
+    double now = metres(Slot.LIMB_DIAMETER);
+    double stem = metres(Slot.STEM_DIAMETER);
+    if (now >= stem || over(at.apply(stem)) > 0) {
+      return Optional.empty();
+    }
+    double step =
+        (units == UnitSystem.METRIC ? DIAMETER_STEP_METRIC : DIAMETER_STEP_INCHES).metres();
+    double thinnest = Math.ceil(meeting(at, now, stem) / step) * step;
+    return isGood(at.apply(thinnest))
+        ? Optional.of(new Remedy.ThickerLimb(Length.ofMetres(thinnest)))
+        : Optional.empty();
+  }
+
+  /** Where the worst utilisation just meets its limit; it is over at one end only. */
+  private double meeting(DoubleFunction<Rig> at, double low, double high) {
+    UnivariateFunction over = metres -> over(at.apply(metres));
+    double atLow = over.value(low);
+    double atHigh = over.value(high);
+    if (atLow * atHigh > 0) {
+      // The quick search misses what the whole survey found at one end: that end is the limit.
+      return atLow > 0 ? high : low;
+    }
+    return new BrentSolver(ACCURACY_M).solve(MOST_STEPS, over, low, high);
+  }
+
+  /** By how much the worst utilisation is over its limit; a rig that cannot be is far over. */
+  private double over(Rig rig) {
+    return judge.worst(rig, SEARCH_SAMPLES).orElse(Double.MAX_VALUE) - 1;
+  }
+
+  private boolean isGood(Rig rig) {
+    return judge.rating(rig, PROOF_SAMPLES).filter(rating -> rating == Rating.GOOD).isPresent();
+  }
+
+  private Rig withLength(Slot slot, double metres, UnitSystem units) {
+    return changed(slot, new Value.Distance(Length.ofMetres(metres), units));
+  }
+
+  private Rig changed(Slot slot, Value value) {
+    return said.with(slot, new Said(value, said.said(slot).orElseThrow().how()));
+  }
+
+  private double metres(Slot slot) {
+    return said.value(slot, Value.Distance.class).orElseThrow().length().metres();
+  }
+
+  private UnitSystem units(Slot slot) {
+    return said.value(slot, Value.Distance.class).orElseThrow().said();
+  }
+}

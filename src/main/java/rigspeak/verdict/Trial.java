@@ -1,0 +1,207 @@
+package rigspeak.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigspeak.mechanics.CantileverLimb;
+import rigspeak.mechanics.EulerColumn;
+import rigspeak.mechanics.Impact;
+import rigspeak.mechanics.LimbLoad;
+import rigspeak.mechanics.LoadedSupport;
+import rigspeak.mechanics.LoadedSupport.Creep;
+import rigspeak.mechanics.OwnWeight;
+import rigspeak.mechanics.RoundSection;
+import rigspeak.mechanics.SectionLoad;
+import rigspeak.mechanics.SectionStress;
+import rigspeak.mechanics.SlingGrip;
+import rigspeak.rig.Measure;
+import rigspeak.rig.Point;
+import rigspeak.rig.ResolvedRig;
+import rigspeak.rig.ResolvedRig.Grip;
+import rigspeak.rig.ResolvedRig.UnionRule;
+import rigspeak.rig.Strength;
+import rigspeak.rig.Value;
+
+/**
+ * Every check of a rig at one point of its box and one state of the rope's friction.
+ *
+ * @param support the still load
+ * @param peakFactor from still to the peak of movement
+ * @param held which checks there are depends on the rig alone, not on the point
+ */
+record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
+
+  /**
+   * A demand held against a capacity, both in the kind's unit.
+   *
+   * @param demand at least zero
+   * @param capacity above zero
+   */
+  record Held(CheckKind kind, double demand, double capacity) {
+    /** So small a capacity is none; it keeps the ratio finite. */
+    private static final double NO_CAPACITY = 1e-9;
+
+    double utilisation() {
+      return demand / Math.max(capacity, NO_CAPACITY);
+    }
+  }
+
+  static Trial of(ResolvedRig rig, Point point, Creep creep) {
+    LoadedSupport support = LoadedSupport.of(rig, point, creep);
+    double peakFactor = peakFactor(rig, point, support.workingTensionN());
+    Bench bench = new Bench(rig, point, support.onLimb().times(peakFactor));
+    bench.holdLimb();
+    bench.holdSling();
+    double tightestN = Math.max(support.anchorTensionN(), support.workingTensionN());
+    bench.hold(CheckKind.ROPE, tightestN * peakFactor, rig.gear().rope().allowed());
+    return new Trial(support, peakFactor, List.copyOf(bench.held));
+  }
+
+  /** Ordinary movement, or the fall through the stated slack if that is worse. */
+  private static double peakFactor(ResolvedRig rig, Point point, double tensionN) {
+    double working = rig.movement().workingPeak().value();
+    if (!rig.measures().containsKey(Measure.SLACK)) {
+      return working;
+    }
+    double ropeM = point.get(Measure.ANCHOR_LEG_LENGTH) + point.get(Measure.WORKING_LEG_LENGTH);
+    double fallFactor = Impact.fallFactor(point.get(Measure.SLACK), ropeM);
+    double arrestN = Impact.peakN(tensionN, rig.movement().ropeModulus().value(), fallFactor);
+    return Math.max(working, arrestN / tensionN);
+  }
+
+  /** Where demands and capacities are put side by side. */
+  private static final class Bench {
+    /** A push this close to buckling is over its limit anyway; bending grows no further. */
+    private static final double LEAST_STIFFNESS_LEFT = 0.05;
+
+    /** Beyond this share a hollow leaves no wood to reckon with. */
+    private static final double MOST_HOLLOW = 0.98;
+
+    private final ResolvedRig rig;
+    private final Point point;
+    private final LimbLoad peak;
+    private final List<Held> held = new ArrayList<>();
+
+    Bench(ResolvedRig rig, Point point, LimbLoad peak) {
+      this.rig = rig;
+      this.point = point;
+      this.peak = peak;
+    }
+
+    void hold(CheckKind kind, double demand, double capacity) {
+      held.add(new Held(kind, demand, capacity));
+    }
+
+    void holdLimb() {
+      double diameterM = point.get(Measure.LIMB_DIAMETER);
+      double hollow =
+          Math.min(MOST_HOLLOW, point.get(Measure.CAVITY) * rig.hollow().widening().value());
+      double outM = point.get(Measure.OUT);
+      RoundSection section = new RoundSection(diameterM, hollow);
+      OwnWeight weight = ownWeight(diameterM);
+      CantileverLimb limb =
+          rig.grip() instanceof Grip.Choked
+              ? CantileverLimb.choked(outM, diameterM, weight)
+              : CantileverLimb.basket(outM, weight);
+      double union = rig.union().factor(diameterM / point.get(Measure.STEM_DIAMETER));
+      double growth = bendingGrowth(section, outM);
+
+      SectionStress atUnion = section.under(acrossTheUnion(limb.atUnion(peak), rig.union()));
+      SectionStress atSling = section.under(limb.atSling(peak));
+      holdBending(CheckKind.LIMB_AT_UNION, atUnion, growth, union);
+      holdBending(CheckKind.LIMB_AT_SLING, atSling, growth, 1);
+      double shearPa = rig.wood().shear().allowed();
+      hold(CheckKind.SHEAR_AT_UNION, atUnion.shearPa(), shearPa * union);
+      hold(CheckKind.SHEAR_AT_SLING, atSling.shearPa(), shearPa);
+      hold(CheckKind.COLUMN, pushN(), columnN(section, outM));
+      if (rig.measures().containsKey(Measure.CAVITY)) {
+        hold(CheckKind.SHELL, hollow, rig.hollow().limit().value());
+      }
+    }
+
+    /**
+     * Bending and axial stress add up in a straight line, each as a share of its own strength; for
+     * tension along the grain the bending strength stands, which clear wood exceeds in tension
+     * (Wood Handbook, chapter 5).
+     */
+    private void holdBending(CheckKind kind, SectionStress stress, double growth, double union) {
+      double bendingPa = rig.wood().bending().allowed();
+      double axialShare =
+          stress.axialPa() < 0
+              ? -stress.axialPa() * bendingPa / rig.wood().compression().allowed()
+              : stress.axialPa();
+      hold(kind, stress.bendingPa() * growth + axialShare, bendingPa * union);
+    }
+
+    /** A union holds less against lifting and side load than against load from above. */
+    private static SectionLoad acrossTheUnion(SectionLoad load, UnionRule union) {
+      double across = union.across().value();
+      double topNm = load.topMomentNm() > 0 ? load.topMomentNm() / across : load.topMomentNm();
+      return new SectionLoad(
+          load.axialN(),
+          topNm,
+          load.sideMomentNm() / across,
+          load.eccentricMomentNm(),
+          load.shearN(),
+          load.torsionNm());
+    }
+
+    private OwnWeight ownWeight(double diameterM) {
+      if (!rig.measures().containsKey(Measure.LIMB_LENGTH)) {
+        return OwnWeight.UNSTATED;
+      }
+      return new OwnWeight(
+          point.get(Measure.LIMB_LENGTH),
+          diameterM,
+          rig.wood().density().value(),
+          point.get(Measure.LIMB_RISE));
+    }
+
+    private double pushN() {
+      return Math.max(0, -peak.alongN());
+    }
+
+    /** The push that the limb is trusted with; without a length there is nothing to buckle. */
+    private double columnN(RoundSection section, double outM) {
+      return criticalN(section, outM) * rig.wood().design().value();
+    }
+
+    private double criticalN(RoundSection section, double outM) {
+      return EulerColumn.criticalLoadN(
+          section, rig.wood().stiffness().allowed(), Math.max(outM, section.diameterM()));
+    }
+
+    /** A pushed limb bends more than its side loads alone would bend it. */
+    private double bendingGrowth(RoundSection section, double outM) {
+      double left = EulerColumn.stiffnessLeft(pushN(), criticalN(section, outM));
+      return 1 / Math.max(left, LEAST_STIFFNESS_LEFT);
+    }
+
+    void holdSling() {
+      double pullN = peak.sizeN();
+      holdIfThere(CheckKind.SLING, pullN, rig.gear().sling());
+      holdIfThere(CheckKind.CONNECTOR, pullN, rig.gear().connector());
+      if (rig.seat() != Value.Seat.STUB) {
+        hold(CheckKind.SLIP, slidingN(), gripN());
+      }
+    }
+
+    private void holdIfThere(CheckKind kind, double demandN, Optional<Strength> strength) {
+      strength.ifPresent(s -> hold(kind, demandN, s.allowed()));
+    }
+
+    /** A sling that sits against the union can only slide outward. */
+    private double slidingN() {
+      return rig.seat() == Value.Seat.UNION ? Math.max(0, peak.alongN()) : Math.abs(peak.alongN());
+    }
+
+    private double gripN() {
+      double friction = point.get(Measure.BARK_FRICTION);
+      double acrossN = peak.perpendicularN();
+      if (rig.grip() instanceof Grip.Choked choked) {
+        return SlingGrip.chokeN(acrossN, friction, choked.turns(), SlingGrip.SNUG_LOOP_RAD);
+      }
+      return SlingGrip.basketN(acrossN, friction, ((Grip.Laid) rig.grip()).includedRad());
+    }
+  }
+}
