@@ -3,6 +3,7 @@ package rigspeak.catalogue;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import rigspeak.catalogue.Bounds.Kind;
@@ -59,6 +60,11 @@ public final class Catalogue {
   /** Why this value is not plausible in this slot, if it is not. */
   public Optional<Conflict.OutOfRange> offence(Slot slot, Value value) {
     return ranges.offence(slot, value);
+  }
+
+  /** What has not been said of this rig and must be, in the order in which it is best asked. */
+  public List<Slot> missing(Rig rig) {
+    return Questions.open(rig);
   }
 
   /** All numbers of this rig with their bounds and sources, or what is missing or contradictory. */
@@ -200,11 +206,14 @@ public final class Catalogue {
       }
     }
 
+    /** Two parts of a moving rope carry the climber; a stationary rope has only one. */
     private double tensionShare() {
-      return said.value(Slot.CAPTURED, Value.Captured.class)
-          .filter(captured -> captured == Value.Captured.SINGLE)
-          .map(single -> 0.5)
-          .orElse(1.0);
+      boolean moving = need(Slot.ROPE_SYSTEM, Value.RopeSystem.class) == Value.RopeSystem.MOVING;
+      boolean single =
+          said.value(Slot.CAPTURED, Value.Captured.class)
+              .filter(captured -> captured == Value.Captured.SINGLE)
+              .isPresent();
+      return moving && single ? 0.5 : 1;
     }
 
     private Grip grip() {
@@ -320,7 +329,7 @@ public final class Catalogue {
     }
 
     private String key(Enum<?> word) {
-      return word.name().toLowerCase(java.util.Locale.ROOT);
+      return word.name().toLowerCase(Locale.ROOT);
     }
   }
 }

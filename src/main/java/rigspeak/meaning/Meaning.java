@@ -69,6 +69,19 @@ public sealed interface Meaning {
    */
   record NotUnderstood(Reason reason, String words) implements Meaning {}
 
+  /** Something was said, but not so that it could be heard. */
+  record CannotHear(Trouble trouble) implements Meaning {}
+
+  /** What keeps words from being heard. */
+  enum Trouble {
+    /** Noise nearly as loud as the voice. */
+    TOO_NOISY,
+    /** A voice so loud that the microphone cuts it off. */
+    CLIPPED,
+    /** A voice that hardly reaches the microphone. */
+    TOO_QUIET
+  }
+
   /** Why nothing is taken. */
   enum Reason {
     /** No words at all. */

@@ -24,7 +24,7 @@ public final class HangingLegs {
     return 1 / Math.cos(includedRad / 2);
   }
 
-  static void requireIncluded(double includedRad) {
+  private static void requireIncluded(double includedRad) {
     if (!(includedRad >= 0 && includedRad < Math.PI)) {
       throw Refuse.refusal("included angle of a basket", includedRad);
     }

@@ -16,7 +16,9 @@ package rigspeak.mechanics;
  *       / sqrt(1 + x^2 + 2 x cos w)}, {@code x = exp(-m phi)}, and the choke holds {@code P (1 - x)
  *       / sqrt(1 + x^2 + 2 x cos w)}.
  *   <li>Basket, included angle w between its legs: each leg carries {@code P / (2 cos(w/2))} and
- *       holds over its own {@code (pi - w)/2}: {@code P (1 - exp(-m (pi - w)/2)) / cos(w/2)}.
+ *       holds over its own {@code (pi - w)/2}: {@code P (1 - exp(-m (pi - w)/2)) / cos(w/2)}. Legs
+ *       that spread hold less, until very wide ones press harder again; what they then hold is cut
+ *       off at the count over half a turn.
  * </ul>
  *
  * <p>The tension at the choke's far end could be higher than {@code x T0}: then the turns press
@@ -37,6 +39,7 @@ public final class SlingGrip {
   public static final double SNUG_LOOP_RAD = Math.PI / 2;
 
   private static final double MAX_TURNS = 20;
+  private static final double HALF_TURN = 0.5;
 
   private SlingGrip() {}
 
@@ -70,12 +73,12 @@ public final class SlingGrip {
    */
   public static double basketN(double perpendicularN, double friction, double includedRad) {
     Refuse.unlessNotNegative("pull across the limb", perpendicularN);
-    Capstan.requireFriction(friction);
-    HangingLegs.requireIncluded(includedRad);
     double contactRad = (Math.PI - includedRad) / 2;
-    return perpendicularN
-        * (1 - Math.exp(-eachWay(friction) * contactRad))
-        * HangingLegs.tensionFactor(includedRad);
+    double heldN =
+        perpendicularN
+            * (1 - Math.exp(-eachWay(friction) * contactRad))
+            * HangingLegs.tensionFactor(includedRad);
+    return Math.min(heldN, capstanCountN(perpendicularN, friction, HALF_TURN));
   }
 
   /**

@@ -68,6 +68,14 @@ public final class Rig {
     return new Rig(climb);
   }
 
+  /** This support in the climb of another rig. */
+  public Rig withClimbOf(Rig other) {
+    EnumMap<Slot, Said> all = copy();
+    all.keySet().removeIf(slot -> slot.scope() == Slot.Scope.CLIMB);
+    all.putAll(other.climbOnly().said);
+    return new Rig(all);
+  }
+
   private EnumMap<Slot, Said> copy() {
     EnumMap<Slot, Said> copy = new EnumMap<>(Slot.class);
     copy.putAll(said);

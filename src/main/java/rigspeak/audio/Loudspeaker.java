@@ -1,0 +1,16 @@
+package rigspeak.audio;
+
+/** Where the tool's voice goes. */
+public interface Loudspeaker extends AutoCloseable {
+  /** What the line is called. */
+  String name();
+
+  /** Plays a sound and waits until it has been played or {@link #hush} is called. */
+  void play(Sound sound);
+
+  /** Breaks off what is being played. May be called from another thread. */
+  void hush();
+
+  @Override
+  void close();
+}

@@ -1,0 +1,68 @@
+package rigspeak.dialogue;
+
+import java.util.List;
+import java.util.Optional;
+import rigspeak.rig.Rig;
+import rigspeak.rig.Slot;
+
+/**
+ * Everything a conversation has come to; every step makes a new one.
+ *
+ * @param redirects what was said of each redirect, and the verdicts that stand
+ * @param gate the lanyard gate
+ * @param floor what the next thing said may refer to
+ * @param ladder how often nothing was understood
+ * @param manner how answers are given
+ * @param said the replies of the last step that had any, for saying them again
+ */
+public record Conversation(
+    Redirects redirects, Gate gate, Floor floor, Ladder ladder, Manner manner, List<Reply> said) {
+
+  public Conversation {
+    said = List.copyOf(said);
+  }
+
+  /** Nothing said yet. */
+  public static Conversation begin() {
+    return new Conversation(
+        Redirects.begin(), Gate.unknown(), Floor.open(), Ladder.foot(), Manner.usual(), List.of());
+  }
+
+  /** The rig that the talk is about. */
+  public Rig rig() {
+    return redirects.support().said();
+  }
+
+  /** The slot whose bare value would be understood now. */
+  public Optional<Slot> asked() {
+    return floor.asked();
+  }
+
+  Conversation with(Redirects changed) {
+    return new Conversation(changed, gate, floor, ladder, manner, said);
+  }
+
+  Conversation with(Support changed) {
+    return with(redirects.with(changed));
+  }
+
+  Conversation with(Gate changed) {
+    return new Conversation(redirects, changed, floor, ladder, manner, said);
+  }
+
+  Conversation with(Floor changed) {
+    return new Conversation(redirects, gate, changed, ladder, manner, said);
+  }
+
+  Conversation with(Ladder changed) {
+    return new Conversation(redirects, gate, floor, changed, manner, said);
+  }
+
+  Conversation with(Manner changed) {
+    return new Conversation(redirects, gate, floor, ladder, changed, said);
+  }
+
+  Conversation saying(List<Reply> replies) {
+    return new Conversation(redirects, gate, floor, ladder, manner, replies);
+  }
+}

@@ -1,0 +1,455 @@
+package rigspeak.dialogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigspeak.catalogue.Catalogue;
+import rigspeak.catalogue.Conflict;
+import rigspeak.dialogue.Reply.Change;
+import rigspeak.dialogue.Reply.Hold;
+import rigspeak.dialogue.Reply.Item;
+import rigspeak.dialogue.Reply.Rung;
+import rigspeak.meaning.Meaning;
+import rigspeak.meaning.Meaning.Command;
+import rigspeak.meaning.Meaning.Statement;
+import rigspeak.rig.Rig;
+import rigspeak.rig.Said;
+import rigspeak.rig.Slot;
+import rigspeak.verdict.Judge;
+import rigspeak.verdict.Verdict;
+
+/**
+ * One step of the conversation: from where it stands and what was meant to where it goes and what
+ * is replied. Pure: the same step always gives the same turn.
+ */
+public final class Dialogue {
+  private final Catalogue catalogue;
+  private final Judge judge;
+
+  public Dialogue(Catalogue catalogue, Judge judge) {
+    this.catalogue = catalogue;
+    this.judge = judge;
+  }
+
+  public Turn step(Conversation before, Meaning meaning) {
+    Step step = new Step(before);
+    step.take(meaning);
+    return step.turn();
+  }
+
+  /** A step in the making. */
+  private final class Step {
+    private final List<Reply> replies = new ArrayList<>();
+    private Conversation now;
+
+    Step(Conversation before) {
+      this.now = before;
+    }
+
+    Turn turn() {
+      if (!replies.isEmpty()) {
+        now = now.saying(replies);
+      }
+      return new Turn(now, replies);
+    }
+
+    void take(Meaning meaning) {
+      if (meaning instanceof Meaning.NotUnderstood missed) {
+        climbLadder(missed);
+        return;
+      }
+      if (meaning instanceof Meaning.CannotHear cannot) {
+        replies.add(new Reply.CannotHear(cannot.trouble()));
+        return;
+      }
+      now = now.with(Ladder.foot());
+      Optional<Pending> pending = now.floor().pending();
+      if (pending.isPresent() && !mayComeBetween(meaning, pending.get())) {
+        replies.add(new Reply.AffirmFirst(pending.get()));
+      } else if (meaning instanceof Meaning.Values values) {
+        takeValues(values.statements());
+      } else if (meaning instanceof Meaning.Correction correction) {
+        correct(correction.statements());
+      } else if (meaning instanceof Meaning.GoTo goTo) {
+        goTo(goTo.redirect());
+      } else {
+        obey((Command) meaning);
+      }
+    }
+
+    /** While something waits for an affirm, only what settles it or takes it back goes on. */
+    private boolean mayComeBetween(Meaning meaning, Pending pending) {
+      if (meaning instanceof Meaning.Correction) {
+        return pending instanceof Pending.Values;
+      }
+      if (meaning == Command.CLIPPED_IN) {
+        return pending instanceof Pending.ClippedIn;
+      }
+      return meaning instanceof Command command
+          && switch (command) {
+            case AFFIRM, NEGATIVE, SCRAP, LANYARD_RELEASED, ATTACHMENTS -> true;
+            case SAY_AGAIN, STOP_TALKING, STAND_BY, HELP -> true;
+            case SLOWER, FASTER, BRIEF, FULL -> true;
+            default -> false;
+          };
+    }
+
+    private void climbLadder(Meaning.NotUnderstood missed) {
+      if (missed.reason() == Meaning.Reason.NOTHING_SAID) {
+        Rung rung = now.ladder().nextSilent();
+        now = now.with(now.ladder().silentAt(rung));
+        replies.add(new Reply.Silent(rung, now.asked()));
+      } else {
+        Rung rung = now.ladder().nextMissed();
+        now = now.with(now.ladder().missedAt(rung));
+        replies.add(new Reply.Again(rung, missed.reason(), now.asked()));
+      }
+    }
+
+    // ---- values ----
+
+    private void takeValues(List<Statement> statements) {
+      if (now.floor().correcting()) {
+        correct(statements);
+        return;
+      }
+      List<Item> taken = new ArrayList<>();
+      List<Reply> troubles = new ArrayList<>();
+      Rig rig = now.rig();
+      for (Statement statement : statements) {
+        Optional<Reply> trouble = trouble(statement);
+        if (trouble.isPresent()) {
+          troubles.add(trouble.get());
+        } else {
+          Item item = item(rig, (Statement.Value) statement);
+          rig = rig.with(item.slot(), item.said());
+          taken.add(item);
+        }
+      }
+      if (!taken.isEmpty()) {
+        Optional<Slot> asked = now.asked();
+        replies.add(new Reply.Taken(taken));
+        change(rig);
+        now = now.with(now.floor().askingNothing().after(taken));
+        if (troubles.isEmpty() && asked.filter(rig::has).isPresent()) {
+          missing();
+        }
+      }
+      troubles.forEach(this::replyToTrouble);
+    }
+
+    /** Why a statement is not taken, if it is not. */
+    private Optional<Reply> trouble(Statement statement) {
+      if (statement instanceof Statement.RopeAngle unclear) {
+        return Optional.of(new Reply.WhichAngle(unclear.angle()));
+      }
+      Statement.Value value = (Statement.Value) statement;
+      Optional<Conflict.OutOfRange> offence = catalogue.offence(value.slot(), value.said().value());
+      return offence.map(Reply.Implausible::new);
+    }
+
+    private void replyToTrouble(Reply trouble) {
+      replies.add(trouble);
+      if (trouble instanceof Reply.Implausible implausible) {
+        now = now.with(now.floor().asking(implausible.offence().slot()));
+      }
+    }
+
+    /** A value said again without "correction": as a rule the latest stands, and is told so. */
+    private static Item item(Rig rig, Statement.Value statement) {
+      Optional<Said> before = rig.said(statement.slot());
+      Said said = statement.said();
+      Said standing =
+          before
+              .map(earlier -> new Said(said.value().after(earlier.value()), said.how()))
+              .orElse(said);
+      return new Item(
+          statement.slot(), standing, before.filter(earlier -> !earlier.equals(standing)));
+    }
+
+    /** Puts a changed rig in place; a verdict on the old one no longer stands. */
+    private void change(Rig rig) {
+      Support support = now.redirects().support();
+      if (rig.equals(support.said())) {
+        return;
+      }
+      if (support.verdict().isPresent()) {
+        replies.add(new Reply.VerdictCancelled());
+      }
+      now = now.with(support.with(rig));
+    }
+
+    private void correct(List<Statement> statements) {
+      Optional<Slot> latest = latestSlot();
+      if (statements.isEmpty()) {
+        if (latest.isEmpty()) {
+          replies.add(new Reply.NothingToTakeBack());
+          return;
+        }
+        remove(latest.get());
+        now = now.with(now.floor().waitingForNothing().askingToCorrect(latest.get()));
+        replies.add(new Reply.CorrectionAsked(latest.get()));
+        return;
+      }
+      List<Item> waiting = new ArrayList<>();
+      List<Reply> troubles = new ArrayList<>();
+      for (Statement statement : statements) {
+        Optional<Reply> trouble = trouble(statement);
+        if (trouble.isPresent()) {
+          troubles.add(trouble.get());
+        } else {
+          Statement.Value value = (Statement.Value) statement;
+          Optional<Said> before = now.rig().said(value.slot());
+          remove(value.slot());
+          waiting.add(new Item(value.slot(), value.said(), before));
+        }
+      }
+      now = now.with(now.floor().askingNothing().waitingForNothing());
+      if (!waiting.isEmpty()) {
+        await(waiting);
+      }
+      troubles.forEach(this::replyToTrouble);
+    }
+
+    private Optional<Slot> latestSlot() {
+      if (now.floor().pending().orElse(null) instanceof Pending.Values values) {
+        return Optional.of(values.first().slot());
+      }
+      List<Item> latest = now.floor().latest();
+      return latest.isEmpty()
+          ? Optional.empty()
+          : Optional.of(latest.get(latest.size() - 1).slot());
+    }
+
+    /** Corrected values are affirmed one by one; until then their slots are empty. */
+    private void await(List<Item> items) {
+      Pending.Values waiting = new Pending.Values(items);
+      now = now.with(now.floor().waitingFor(waiting));
+      replies.add(new Reply.AffirmValue(waiting.first()));
+    }
+
+    private void remove(Slot slot) {
+      change(now.rig().without(slot));
+    }
+
+    // ---- commands ----
+
+    private void obey(Command command) {
+      switch (command) {
+        case CHECK -> check();
+        case WHY -> onVerdict(Reply.Why::new);
+        case HELP_RIG -> onVerdict(Reply.WouldHelp::new);
+        case MISSING -> missing();
+        case READ_BACK -> readBack();
+        case SAY_AGAIN -> replies.addAll(now.said());
+        case SCRAP -> scrap();
+        case AFFIRM -> affirm();
+        case NEGATIVE -> negative();
+        case CLIPPED_IN -> clippedIn();
+        case LANYARD_RELEASED -> lanyardReleased();
+        case ATTACHMENTS ->
+            replies.add(new Reply.Attached(now.gate().lanyard(), now.redirects().loaded()));
+        case SET -> wants(Change.SET);
+        case CHANGE -> wants(Change.MOVE);
+        case TAKE_OFF -> wants(Change.TAKE_OFF);
+        case LOADED -> loaded();
+        case NEXT -> next();
+        case STAND_BY -> replies.add(new Reply.StandingBy());
+        case STOP_TALKING -> {}
+        case BRIEF -> answer(Detail.BRIEF);
+        case FULL -> answer(Detail.FULL);
+        case SLOWER -> answer(now.manner().pace().slower());
+        case FASTER -> answer(now.manner().pace().faster());
+        case HELP -> replies.add(new Reply.Help());
+      }
+    }
+
+    private void check() {
+      Verdict verdict = judge.judge(now.rig());
+      now = now.with(now.redirects().support().judged(verdict));
+      replies.add(
+          new Reply.Judged(now.redirects().number(), verdict, Governing.items(now.rig(), verdict)));
+      if (verdict instanceof Verdict.CannotSay cannot && !cannot.missing().isEmpty()) {
+        now = now.with(now.floor().asking(cannot.missing().get(0)));
+      } else {
+        now = now.with(now.floor().askingNothing());
+      }
+    }
+
+    private void onVerdict(java.util.function.Function<Verdict, Reply> reply) {
+      Optional<Verdict> standing = now.redirects().support().verdict();
+      replies.add(standing.map(reply).orElseGet(Reply.NotJudged::new));
+    }
+
+    private void missing() {
+      List<Slot> missing = catalogue.missing(now.rig());
+      replies.add(new Reply.Missing(missing));
+      if (!missing.isEmpty()) {
+        now = now.with(now.floor().asking(missing.get(0)));
+      }
+    }
+
+    private void readBack() {
+      List<Item> items = new ArrayList<>();
+      now.rig().said().forEach((slot, said) -> items.add(new Item(slot, said, Optional.empty())));
+      replies.add(new Reply.ReadBack(now.redirects().number(), items));
+    }
+
+    private void scrap() {
+      if (now.floor().pending().isPresent()) {
+        negative();
+        return;
+      }
+      List<Item> latest = now.floor().latest();
+      if (latest.isEmpty()) {
+        replies.add(new Reply.NothingToTakeBack());
+        return;
+      }
+      Item last = latest.get(latest.size() - 1);
+      remove(last.slot());
+      now = now.with(now.floor().askingNothing().after(latest.subList(0, latest.size() - 1)));
+      replies.add(new Reply.Scrapped(last));
+    }
+
+    private void affirm() {
+      Pending pending = now.floor().pending().orElse(null);
+      now = now.with(now.floor().waitingForNothing());
+      if (pending instanceof Pending.Values values) {
+        Item item = values.first();
+        change(now.rig().with(item.slot(), item.said()));
+        now = now.with(now.floor().after(List.of(item)));
+        if (values.rest().isEmpty()) {
+          replies.add(new Reply.Affirmed());
+        } else {
+          await(values.rest());
+        }
+      } else if (pending instanceof Pending.ClippedIn) {
+        Optional<Change> wanted = now.gate().wanted();
+        now = now.with(now.gate().clippedIn());
+        wanted.ifPresent(this::begin);
+        replies.add(clippedInReply(wanted));
+      } else {
+        replies.add(new Reply.Affirmed());
+      }
+    }
+
+    private void negative() {
+      Pending pending = now.floor().pending().orElse(null);
+      now = now.with(now.floor().waitingForNothing());
+      if (pending instanceof Pending.Values values) {
+        replies.add(new Reply.CorrectionAsked(values.first().slot()));
+        now = now.with(now.floor().askingToCorrect(values.first().slot()));
+      } else if (pending instanceof Pending.ClippedIn) {
+        now = now.with(now.gate().inDoubt());
+        replies.add(new Reply.LanyardFirst(now.gate().wanted()));
+      } else {
+        dropLatest();
+      }
+    }
+
+    /** "Negative" after a read-back: what was read back is wrong, all of it. */
+    private void dropLatest() {
+      List<Item> latest = now.floor().latest();
+      if (latest.isEmpty()) {
+        replies.add(new Reply.NothingToTakeBack());
+        return;
+      }
+      List<Slot> slots = latest.stream().map(Item::slot).distinct().toList();
+      slots.forEach(this::remove);
+      now = now.with(now.floor().after(List.of()).asking(slots.get(0)));
+      replies.add(new Reply.Dropped(slots));
+    }
+
+    // ---- the lanyard gate ----
+
+    private void wants(Change change) {
+      if (now.gate().isOpen()) {
+        begin(change);
+        replies.add(clippedInReply(Optional.of(change)));
+      } else {
+        now = now.with(now.gate().wanting(change));
+        replies.add(new Reply.LanyardFirst(Optional.of(change)));
+      }
+    }
+
+    /** The gate is open and hands go to the redirect: it is no longer loaded. */
+    private void begin(Change change) {
+      Support support = now.redirects().support().withLoad(false);
+      if (change != Change.SET && support.verdict().isPresent()) {
+        replies.add(new Reply.VerdictCancelled());
+        support = support.with(support.said());
+      }
+      now = now.with(support).with(now.gate().nothingWanted());
+    }
+
+    private Reply clippedInReply(Optional<Change> change) {
+      Support support = now.redirects().support();
+      return new Reply.ClippedIn(now.redirects().number(), change, support.verdict());
+    }
+
+    private void clippedIn() {
+      now = now.with(now.floor().waitingFor(new Pending.ClippedIn()));
+      replies.add(new Reply.AffirmClippedIn());
+    }
+
+    private void loaded() {
+      if (!now.gate().isOpen()) {
+        replies.add(new Reply.LanyardFirst(Optional.empty()));
+        return;
+      }
+      Support support = now.redirects().support().withLoad(true);
+      now = now.with(support);
+      replies.add(new Reply.LoadHeard(now.redirects().number(), support.verdict()));
+    }
+
+    /** Released means released or about to be; if it must not be, nothing is known any more. */
+    private void lanyardReleased() {
+      if (now.floor().pending().orElse(null) instanceof Pending.ClippedIn) {
+        now = now.with(now.floor().waitingForNothing());
+      }
+      List<Hold> reasons = new ArrayList<>();
+      Support support = now.redirects().support();
+      if (support.verdict().isEmpty()) {
+        reasons.add(Hold.NOT_JUDGED);
+      } else if (!support.isGood()) {
+        reasons.add(Hold.NOT_GOOD);
+      }
+      if (!support.loaded()) {
+        reasons.add(Hold.NOT_LOADED);
+      }
+      if (reasons.isEmpty()) {
+        now = now.with(now.gate().released());
+        replies.add(new Reply.LanyardReleased());
+      } else {
+        now = now.with(now.gate().inDoubt());
+        replies.add(new Reply.HoldLanyard(reasons));
+      }
+    }
+
+    // ---- from redirect to redirect ----
+
+    private void next() {
+      now = now.with(now.redirects().begun()).with(Floor.open());
+      replies.add(new Reply.Turned(now.redirects().number(), true));
+    }
+
+    private void goTo(int redirect) {
+      if (!now.redirects().has(redirect)) {
+        replies.add(new Reply.NoSuchRedirect(redirect, now.redirects().all().size()));
+        return;
+      }
+      now = now.with(now.redirects().turnedTo(redirect)).with(Floor.open());
+      replies.add(new Reply.Turned(redirect, false));
+    }
+
+    private void answer(Detail detail) {
+      now = now.with(now.manner().with(detail));
+      replies.add(new Reply.DetailSet(detail));
+    }
+
+    private void answer(Pace pace) {
+      now = now.with(now.manner().with(pace));
+      replies.add(new Reply.PaceSet(pace));
+    }
+  }
+}

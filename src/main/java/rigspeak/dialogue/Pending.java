@@ -1,0 +1,29 @@
+package rigspeak.dialogue;
+
+import java.util.List;
+
+/** What waits for an affirm. */
+public sealed interface Pending {
+
+  /**
+   * Corrected values, affirmed one by one.
+   *
+   * @param items the first is the one that was read back; none of them is in the rig
+   */
+  record Values(List<Reply.Item> items) implements Pending {
+    public Values {
+      items = List.copyOf(items);
+    }
+
+    Reply.Item first() {
+      return items.get(0);
+    }
+
+    List<Reply.Item> rest() {
+      return items.subList(1, items.size());
+    }
+  }
+
+  /** The lanyard was called clipped in. */
+  record ClippedIn() implements Pending {}
+}

@@ -1,0 +1,60 @@
+package rigspeak.hearing;
+
+import edu.cmu.sphinx.frontend.BaseDataProcessor;
+import edu.cmu.sphinx.frontend.Data;
+import edu.cmu.sphinx.frontend.DataStartSignal;
+import edu.cmu.sphinx.frontend.DoubleData;
+import edu.cmu.sphinx.frontend.endpoint.SpeechEndSignal;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import rigspeak.audio.Sound;
+
+/**
+ * Hands one utterance to Sphinx4 while it is still being said. Sphinx4 pulls; each pull waits until
+ * the next frame has arrived.
+ */
+public final class UtteranceSource extends BaseDataProcessor {
+  /** Where the frames of one utterance come from. */
+  interface Frames {
+    /** The next frame, or null when the utterance is over. */
+    short[] next() throws IOException;
+  }
+
+  private Frames frames = () -> null;
+  private boolean begun;
+  private long samples;
+
+  /** For Sphinx4's configuration. */
+  public UtteranceSource() {}
+
+  /** Begins the next utterance. */
+  void begin(Frames utterance) {
+    frames = utterance;
+    begun = false;
+    samples = 0;
+  }
+
+  @Override
+  public Data getData() {
+    if (!begun) {
+      begun = true;
+      return new DataStartSignal(Sound.RATE, samples);
+    }
+    short[] frame;
+    try {
+      frame = frames.next();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    if (frame == null) {
+      return new SpeechEndSignal();
+    }
+    double[] values = new double[frame.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = frame[i];
+    }
+    DoubleData data = new DoubleData(values, Sound.RATE, samples);
+    samples += values.length;
+    return data;
+  }
+}

@@ -1,0 +1,180 @@
+package rigspeak.hearing;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.Optional;
+import rigspeak.audio.Meter;
+import rigspeak.audio.Sound;
+import rigspeak.audio.SoundStream;
+import rigspeak.grammar.Expected;
+
+/** Cuts a stream into utterances and has each recognised while it is being said. */
+final class Utterances implements Listening {
+  private static final Endpointer.Settings ENDS = new Endpointer.Settings(9, 8, 15, 50, 20 * 100);
+
+  /** Frames before the onset that belong to the utterance: soft consonants come first. */
+  private static final int LEADER = 25;
+
+  /** After so many frames without speech it is said that nothing was heard. */
+  private static final int PATIENCE = 10 * 100;
+
+  /** A voice less than this above the background is not made out, dB. */
+  private static final double LEAST_DISTANCE = 12;
+
+  /** A voice below this does not reach the microphone, dB below full scale. */
+  private static final double LEAST_LEVEL = -50;
+
+  /** A larger share of clipped samples spoils the words. */
+  private static final double MOST_CLIPPED = 0.02;
+
+  static java.util.List<Double> lastFits = java.util.List.of();
+  private final Ear ear;
+  private final SoundStream stream;
+  private final Endpointer endpointer = new Endpointer(ENDS);
+  private final Deque<short[]> leader = new ArrayDeque<>();
+  private long framesRead;
+  private boolean streamEnded;
+  private boolean anythingSaid;
+  private long waitedNanos;
+  private long lastArrival;
+
+  Utterances(Ear ear, SoundStream stream) {
+    this.ear = ear;
+    this.stream = stream;
+  }
+
+  @Override
+  public Optional<Heard> next(Expected expected) throws IOException {
+    long from = framesRead;
+    while (!streamEnded) {
+      short[] frame = frame();
+      if (frame == null) {
+        break;
+      }
+      leader.add(frame);
+      if (leader.size() > LEADER + ENDS.onsetWindow()) {
+        leader.remove();
+      }
+      if (endpointer.take(frame) == Endpointer.Turn.BEGINS) {
+        anythingSaid = true;
+        return Optional.of(utterance(expected));
+      }
+      if (framesRead - from >= PATIENCE) {
+        anythingSaid = true;
+        return Optional.of(new Heard.Silence(stretch(from, 0)));
+      }
+    }
+    if (anythingSaid) {
+      return Optional.empty();
+    }
+    anythingSaid = true;
+    return Optional.of(new Heard.Silence(stretch(from, 0)));
+  }
+
+  @Override
+  public void close() {
+    stream.close();
+  }
+
+  private Heard utterance(Expected expected) throws IOException {
+    long from = framesRead - leader.size();
+    Spoken spoken = new Spoken();
+    long begun = System.nanoTime();
+    waitedNanos = 0;
+    Ear.Recognised recognised;
+    try {
+      recognised = ear.recognise(expected, spoken::next);
+      while (spoken.next() != null) {
+        // The search gave up early; the rest of the utterance still has to go by.
+      }
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+    Heard.Stretch when = stretch(from, System.nanoTime() - begun - waitedNanos);
+    if (spoken.meter.level().clippedShare() > MOST_CLIPPED) {
+      return new Heard.Clipped(when);
+    }
+    if (spoken.loudest - endpointer.background() < LEAST_DISTANCE) {
+      return new Heard.TooNoisy(when);
+    }
+    if (spoken.loudest < LEAST_LEVEL) {
+      return new Heard.TooQuiet(when);
+    }
+    if (spoken.tooLong) {
+      return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
+    }
+    if (recognised instanceof Ear.Recognised.Row row) {
+      lastFits = row.fits();
+      return new Heard.Words(row.words(), when);
+    }
+    return new Heard.NotUnderstood(((Ear.Recognised.Not) recognised).reason(), when);
+  }
+
+  private Heard.Stretch stretch(long fromFrame, long busyNanos) {
+    double lag = lastArrival == 0 ? 0 : (System.nanoTime() - lastArrival) / 1e9;
+    return new Heard.Stretch(fromFrame / 100.0, framesRead / 100.0, busyNanos / 1e9, lag);
+  }
+
+  /** The next 10 ms, filled up with silence at the end; null when there is no more. */
+  private short[] frame() throws IOException {
+    short[] frame = new short[Endpointer.FRAME];
+    int length = 0;
+    long begun = System.nanoTime();
+    while (length < frame.length) {
+      int read = stream.read(frame, length, frame.length - length);
+      if (read == SoundStream.END) {
+        streamEnded = true;
+        break;
+      }
+      length += read;
+    }
+    lastArrival = System.nanoTime();
+    waitedNanos += lastArrival - begun;
+    if (length == 0) {
+      return null;
+    }
+    Arrays.fill(frame, length, frame.length, (short) 0);
+    framesRead++;
+    return frame;
+  }
+
+  /** The frames of one utterance, from its leader to its closing pause. */
+  private final class Spoken {
+    private final Meter meter = new Meter();
+    private double loudest = Double.NEGATIVE_INFINITY;
+    private boolean over;
+    private boolean tooLong;
+
+    short[] next() throws IOException {
+      if (!leader.isEmpty()) {
+        return metered(leader.remove());
+      }
+      if (over || streamEnded) {
+        return null;
+      }
+      short[] frame = frame();
+      if (frame == null) {
+        over = true;
+        return null;
+      }
+      Endpointer.Turn turn = endpointer.take(frame);
+      loudest = Math.max(loudest, endpointer.lastLevel());
+      tooLong = turn == Endpointer.Turn.TOO_LONG;
+      over = tooLong || turn == Endpointer.Turn.ENDS;
+      return metered(frame);
+    }
+
+    private short[] metered(short[] frame) {
+      meter.add(frame, 0, frame.length);
+      return frame;
+    }
+  }
+
+  /** Seconds of sound taken from the stream so far. */
+  double secondsRead() {
+    return framesRead * Endpointer.FRAME / (double) Sound.RATE;
+  }
+}

@@ -1,0 +1,221 @@
+package rigspeak.hearing;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import rigspeak.grammar.Expected;
+import rigspeak.grammar.Grammar;
+import rigspeak.grammar.Phrase;
+
+/**
+ * Every row of words that the grammar allows, as the smallest graph that has exactly these rows: at
+ * each place, each word leads to one next place.
+ *
+ * <p>The recogniser searches along it. Written out rule by rule, the same words would stand in it
+ * dozens of times, and the search would follow each copy.
+ *
+ * @param next for each place, where each word leads; place 0 is the start
+ * @param mayEnd for each place, whether the row may end there
+ */
+record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
+  private static final int DEEPEST_RULE = 60;
+
+  WordGraph {
+    next = List.copyOf(next);
+    mayEnd = List.copyOf(mayEnd);
+  }
+
+  /** The rows that are open now. */
+  static WordGraph of(Grammar grammar, Expected expected) {
+    Sketch sketch = new Sketch(grammar);
+    int start = sketch.place();
+    int end = sketch.place();
+    for (String rule : expected.rules()) {
+      sketch.draw(new Phrase.Rule(rule), start, end, 0);
+    }
+    return sketch.oneWayEach(start, end).smallest();
+  }
+
+  /** All words in it. */
+  Set<String> words() {
+    Set<String> words = new LinkedHashSet<>();
+    next.forEach(ways -> words.addAll(ways.keySet()));
+    return words;
+  }
+
+  /** Whether this row of words is allowed. */
+  boolean allows(List<String> words) {
+    int place = 0;
+    for (String word : words) {
+      Integer there = next.get(place).get(word);
+      if (there == null) {
+        return false;
+      }
+      place = there;
+    }
+    return mayEnd.get(place);
+  }
+
+  /**
+   * Merges places from which the same rows can follow (Moore's partition refinement: split classes
+   * until the members of each agree on where every word leads).
+   */
+  private WordGraph smallest() {
+    int[] kind = new int[next.size()];
+    for (int place = 0; place < kind.length; place++) {
+      kind[place] = mayEnd.get(place) ? 1 : 0;
+    }
+    int kinds = 0;
+    while (true) {
+      Map<List<Object>, Integer> known = new HashMap<>();
+      int[] finer = new int[kind.length];
+      for (int place = 0; place < kind.length; place++) {
+        Map<String, Integer> ways = new TreeMap<>();
+        for (Map.Entry<String, Integer> way : next.get(place).entrySet()) {
+          ways.put(way.getKey(), kind[way.getValue()]);
+        }
+        List<Object> description = List.of(kind[place], ways);
+        Integer number = known.get(description);
+        if (number == null) {
+          number = known.size();
+          known.put(description, number);
+        }
+        finer[place] = number;
+      }
+      kind = finer;
+      if (known.size() == kinds) {
+        return merged(kind, kinds);
+      }
+      kinds = known.size();
+    }
+  }
+
+  private WordGraph merged(int[] kind, int kinds) {
+    List<Map<String, Integer>> ways = new ArrayList<>();
+    List<Boolean> ends = new ArrayList<>();
+    for (int k = 0; k < kinds; k++) {
+      ways.add(new LinkedHashMap<>());
+      ends.add(false);
+    }
+    for (int place = 0; place < kind.length; place++) {
+      Map<String, Integer> of = ways.get(kind[place]);
+      next.get(place).forEach((word, there) -> of.put(word, kind[there]));
+      ends.set(kind[place], mayEnd.get(place));
+    }
+    return new WordGraph(ways, ends);
+  }
+
+  /** The grammar drawn rule by rule, with ways that need no word. */
+  private static final class Sketch {
+    private final Grammar grammar;
+    private final List<Map<String, BitSet>> ways = new ArrayList<>();
+    private final List<BitSet> silentWays = new ArrayList<>();
+
+    Sketch(Grammar grammar) {
+      this.grammar = grammar;
+    }
+
+    int place() {
+      ways.add(new LinkedHashMap<>());
+      silentWays.add(new BitSet());
+      return ways.size() - 1;
+    }
+
+    void draw(Phrase phrase, int from, int to, int depth) {
+      if (depth > DEEPEST_RULE) {
+        throw new HearingFault("The grammar has a rule that contains itself: " + phrase + ".");
+      }
+      if (phrase instanceof Phrase.Word word) {
+        ways.get(from).computeIfAbsent(word.text(), w -> new BitSet()).set(to);
+      } else if (phrase instanceof Phrase.Nothing) {
+        silentWays.get(from).set(to);
+      } else if (phrase instanceof Phrase.Rule rule) {
+        draw(grammar.phrase(rule.name()), from, to, depth + 1);
+      } else if (phrase instanceof Phrase.Tagged tagged) {
+        draw(tagged.part(), from, to, depth);
+      } else if (phrase instanceof Phrase.Maybe maybe) {
+        silentWays.get(from).set(to);
+        draw(maybe.part(), from, to, depth);
+      } else if (phrase instanceof Phrase.Choice choice) {
+        choice.options().forEach(option -> draw(option, from, to, depth));
+      } else if (phrase instanceof Phrase.Sequence sequence) {
+        int at = from;
+        for (Phrase part : sequence.parts()) {
+          int after = place();
+          draw(part, at, after, depth);
+          at = after;
+        }
+        silentWays.get(at).set(to);
+      } else if (phrase instanceof Phrase.OnceOrMore again) {
+        int before = place();
+        int after = place();
+        silentWays.get(from).set(before);
+        draw(again.part(), before, after, depth);
+        silentWays.get(after).set(before);
+        silentWays.get(after).set(to);
+      }
+    }
+
+    /** The same rows with one way for each word and none without a word (subset construction). */
+    WordGraph oneWayEach(int start, int end) {
+      Map<BitSet, Integer> known = new HashMap<>();
+      List<Map<String, Integer>> next = new ArrayList<>();
+      List<Boolean> mayEnd = new ArrayList<>();
+      Deque<BitSet> waiting = new ArrayDeque<>();
+      BitSet first = new BitSet();
+      first.set(start);
+      reached(withSilentWays(first), known, waiting);
+      while (!waiting.isEmpty()) {
+        BitSet here = waiting.remove();
+        Map<String, BitSet> there = new LinkedHashMap<>();
+        here.stream()
+            .forEach(
+                place ->
+                    ways.get(place)
+                        .forEach(
+                            (word, places) ->
+                                there.computeIfAbsent(word, w -> new BitSet()).or(places)));
+        Map<String, Integer> numbered = new LinkedHashMap<>();
+        there.forEach(
+            (word, places) -> numbered.put(word, reached(withSilentWays(places), known, waiting)));
+        next.add(numbered);
+        mayEnd.add(here.get(end));
+      }
+      return new WordGraph(next, mayEnd);
+    }
+
+    private static int reached(BitSet places, Map<BitSet, Integer> known, Deque<BitSet> waiting) {
+      Integer number = known.get(places);
+      if (number == null) {
+        number = known.size();
+        known.put(places, number);
+        waiting.add(places);
+      }
+      return number;
+    }
+
+    private BitSet withSilentWays(BitSet places) {
+      BitSet all = (BitSet) places.clone();
+      Deque<Integer> waiting = new ArrayDeque<>();
+      places.stream().forEach(waiting::add);
+      while (!waiting.isEmpty()) {
+        silentWays.get(waiting.remove()).stream()
+            .filter(place -> !all.get(place))
+            .forEach(
+                place -> {
+                  all.set(place);
+                  waiting.add(place);
+                });
+      }
+      return all;
+    }
+  }
+}

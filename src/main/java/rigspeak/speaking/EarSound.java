@@ -1,0 +1,58 @@
+package rigspeak.speaking;
+
+import java.util.Collections;
+import java.util.List;
+import rigspeak.audio.Sound;
+
+/**
+ * The four sounds that say something before any word does. All lie between 500 and 3000 Hz, where a
+ * small loudspeaker and a worn ear are good, and each is told from the others within 0.3 s by how
+ * many tones it has and which way they go.
+ */
+public enum EarSound {
+  /** One short tone: the tool listens. */
+  LISTENING,
+  /** Two tones up: what was said has been taken. */
+  TAKEN,
+  /** Two tones down: it was not understood. */
+  NOT_UNDERSTOOD,
+  /** A quick high warble: danger. */
+  DANGER;
+
+  /** Half of full scale: clearly heard, never clipped. */
+  private static final double LOUDNESS = 16_000;
+
+  /** Each tone fades in and out for so long, so that it does not click. */
+  private static final double FADE_SECONDS = 0.008;
+
+  /** How it sounds. */
+  public Sound sound() {
+    return Sound.joined(tones().stream().map(Tone::sound).toList());
+  }
+
+  private List<Tone> tones() {
+    return switch (this) {
+      case LISTENING -> List.of(new Tone(880, 0.12));
+      case TAKEN -> List.of(new Tone(784, 0.09), new Tone(1175, 0.13));
+      case NOT_UNDERSTOOD -> List.of(new Tone(740, 0.12), new Tone(523, 0.17));
+      case DANGER ->
+          Collections.nCopies(3, List.of(new Tone(1568, 0.07), new Tone(2350, 0.07))).stream()
+              .flatMap(List::stream)
+              .toList();
+    };
+  }
+
+  private record Tone(double hertz, double seconds) {
+    Sound sound() {
+      short[] samples = new short[(int) Math.round(seconds * Sound.RATE)];
+      for (int i = 0; i < samples.length; i++) {
+        double sinceStart = i / (double) Sound.RATE;
+        double toEnd = (samples.length - i) / (double) Sound.RATE;
+        double fade = Math.min(1, Math.min(sinceStart, toEnd) / FADE_SECONDS);
+        double wave = Math.sin(2 * Math.PI * hertz * sinceStart);
+        samples[i] = (short) Math.round(LOUDNESS * fade * wave);
+      }
+      return Sound.of(samples);
+    }
+  }
+}
