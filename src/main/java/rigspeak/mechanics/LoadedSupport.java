@@ -2,6 +2,7 @@ package rigspeak.mechanics;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import rigspeak.quantity.Force;
+import rigspeak.quantity.Interval;
 import rigspeak.rig.Measure;
 import rigspeak.rig.Point;
 import rigspeak.rig.ResolvedRig;
@@ -33,7 +34,9 @@ public record LoadedSupport(
     /** The rope is about to run toward the anchor: the anchor leg carries more. */
     TOWARD_ANCHOR,
     /** The rope is about to run toward the climber: the anchor leg carries less. */
-    TOWARD_CLIMBER
+    TOWARD_CLIMBER,
+    /** Somewhere between: as the load lies nearest to the limb, where a sling slides first. */
+    NEAREST_THE_LIMB
   }
 
   /** The support of this rig, with every number as at this point. */
@@ -54,25 +57,35 @@ public record LoadedSupport(
         Directions.unit(
             point.get(Measure.WORKING_LEG_ELEVATION), point.get(Measure.WORKING_LEG_BEARING));
     double insideRad = Resultant.insideRad(anchor, working);
-    double anchorN = workingN * ratio(point, creep, insideRad);
+    Interval allowed = allowedRatio(point, insideRad);
+    double ratio =
+        creep == Creep.NEAREST_THE_LIMB
+            ? Resultant.ratioNearestAxis(axes.along(), working, anchor, allowed)
+            : ratio(allowed, creep);
+    double anchorN = workingN * ratio;
     Vector3D pull = Resultant.ofLegsN(anchorN, anchor, workingN, working);
     return new LoadedSupport(workingN, anchorN, insideRad, pull, axes.split(pull));
   }
 
   private static LoadedSupport ofAngle(Point point, Creep creep, double workingN, LimbAxes axes) {
     double insideRad = point.get(Measure.INSIDE_ANGLE);
-    double anchorN = workingN * ratio(point, creep, insideRad);
+    double anchorN = workingN * ratio(allowedRatio(point, insideRad), creep);
     Vector3D sling =
         Directions.unit(point.get(Measure.SLING_ELEVATION), point.get(Measure.SLING_BEARING));
     Vector3D pull = sling.scalarMultiply(Resultant.sizeN(workingN, anchorN, insideRad));
     return new LoadedSupport(workingN, anchorN, insideRad, pull, axes.split(pull));
   }
 
-  private static double ratio(Point point, Creep creep, double insideRad) {
-    double largest =
-        creep == Creep.NONE
-            ? 1
-            : Capstan.largestRatio(point.get(Measure.ROPE_FRICTION), Resultant.wrapRad(insideRad));
-    return creep == Creep.TOWARD_CLIMBER ? 1 / largest : largest;
+  private static Interval allowedRatio(Point point, double insideRad) {
+    return Capstan.tensionRatio(point.get(Measure.ROPE_FRICTION), Resultant.wrapRad(insideRad));
+  }
+
+  /** Where the sling is seen to point, the ratio turns nothing; both legs alike will do. */
+  private static double ratio(Interval allowed, Creep creep) {
+    return switch (creep) {
+      case NONE, NEAREST_THE_LIMB -> 1;
+      case TOWARD_ANCHOR -> allowed.high();
+      case TOWARD_CLIMBER -> allowed.low();
+    };
   }
 }

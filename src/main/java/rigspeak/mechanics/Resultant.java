@@ -1,6 +1,7 @@
 package rigspeak.mechanics;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import rigspeak.quantity.Interval;
 
 /**
  * The one force that two rope legs put on what they run over.
@@ -84,6 +85,54 @@ public final class Resultant {
   public static double wrapRad(double insideRad) {
     requireInside(insideRad);
     return Math.PI - insideRad;
+  }
+
+  /**
+   * The tension ratio, second over first, at which the force lies nearest to an axis, either way
+   * along it: where a sling on that axis is likeliest to slide.
+   *
+   * <p>All else that a load does grows toward an end of what friction allows; its share along an
+   * axis may be largest in between, {@code k = (B - A c) / (A - B c)} with {@code A = a u1, B = a
+   * u2, c = u1 u2}, where the derivative of {@code (A + k B)^2 / (1 + 2 k c + k^2)} vanishes.
+   * Derived here.
+   *
+   * @param axis unit vector, as along a limb
+   * @param first unit vector along the first leg
+   * @param second unit vector along the second leg
+   * @param ratio what friction allows, from 0 up
+   * @return a ratio in that interval
+   * @throws IllegalArgumentException if a direction is not of length one or a ratio is negative
+   */
+  public static double ratioNearestAxis(
+      Vector3D axis, Vector3D first, Vector3D second, Interval ratio) {
+    Directions.requireUnit("axis", axis);
+    Directions.requireUnit("leg", first);
+    Directions.requireUnit("leg", second);
+    Refuse.unlessNotNegative("tension ratio", ratio.low());
+    double alongFirst = axis.dotProduct(first);
+    double alongSecond = axis.dotProduct(second);
+    double between = first.dotProduct(second);
+    double turning = (alongSecond - alongFirst * between) / (alongFirst - alongSecond * between);
+    double nearest = ratio.low();
+    double largest = squaredShare(alongFirst, alongSecond, between, nearest);
+    double atHigh = squaredShare(alongFirst, alongSecond, between, ratio.high());
+    if (atHigh > largest) {
+      nearest = ratio.high();
+      largest = atHigh;
+    }
+    if (ratio.contains(turning)
+        && squaredShare(alongFirst, alongSecond, between, turning) > largest) {
+      nearest = turning;
+    }
+    return nearest;
+  }
+
+  /** The share of the force along an axis, squared; 0 where there is no force. */
+  private static double squaredShare(
+      double alongFirst, double alongSecond, double between, double ratio) {
+    double along = alongFirst + ratio * alongSecond;
+    double square = 1 + 2 * ratio * between + ratio * ratio;
+    return square > 0 ? along * along / square : 0;
   }
 
   private static void requireTension(double tensionN) {

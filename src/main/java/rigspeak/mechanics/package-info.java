@@ -3,8 +3,9 @@
  *
  * <p>Everything is plain SI, the unit is in the name: {@code N}, {@code Nm}, {@code M} (metres),
  * {@code Pa}, {@code Rad}. Nothing here knows a limit, a species or a verdict; friction, strength
- * and the like come in as arguments. One model a class; each says what it leaves out, its source
- * (numbered in {@code docs/sources.md}), its range and the worked example that tests it.
+ * and the like come in as arguments. {@link rigspeak.mechanics.LoadedSupport} alone reads a rig, to
+ * feed them. One model a class; each says what it leaves out, its source (numbered in {@code
+ * docs/sources.md}), its range and the worked example that tests it.
  *
  * <p><b>Frame.</b> The origin is where the sling lies on the limb. The x axis is the limb's plan
  * heading from its union out to its tip (bearing 0), the y axis is left of it (bearing +90

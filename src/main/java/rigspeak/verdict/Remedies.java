@@ -8,6 +8,7 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import rigspeak.quantity.Length;
 import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.HowGot;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
@@ -40,6 +41,7 @@ final class Remedies {
   List<Remedy> cheapestFirst() {
     List<Remedy> remedies = new ArrayList<>();
     wraps().ifPresent(remedies::add);
+    seatAtTheUnion().ifPresent(remedies::add);
     nearerTheUnion().ifPresent(remedies::add);
     thickerLimb().ifPresent(remedies::add);
     return List.copyOf(remedies);
@@ -55,6 +57,15 @@ final class Remedies {
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<Remedy> seatAtTheUnion() {
+    Rig seated =
+        withLength(Slot.OUT, 0, units(Slot.OUT))
+            .with(Slot.SEAT, new Said(Value.Seat.UNION, HowGot.BY_EYE));
+    return !seated.equals(said) && isGood(seated)
+        ? Optional.of(new Remedy.SeatAtTheUnion())
+        : Optional.empty();
   }
 
   private Optional<Remedy> nearerTheUnion() {

@@ -8,6 +8,9 @@ public sealed interface Remedy {
   /** Wrap the sling this often in all. */
   record Wraps(int turns) implements Remedy {}
 
+  /** Slide the sling in until it sits against the union. */
+  record SeatAtTheUnion() implements Remedy {}
+
   /** Hang the sling no farther out than this. */
   record NearerTheUnion(Length atMost) implements Remedy {}
 

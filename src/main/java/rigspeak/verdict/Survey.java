@@ -16,14 +16,17 @@ import rigspeak.verdict.Trial.Held;
  * from the worst sample finds for each check.
  */
 final class Survey {
-  private static final List<Creep> BOTH_ENDS = List.of(Creep.TOWARD_ANCHOR, Creep.TOWARD_CLIMBER);
+  /** Stress and force are worst at an end of the rope's friction, sliding perhaps in between. */
+  private static final List<Creep> FRICTION =
+      List.of(Creep.TOWARD_ANCHOR, Creep.TOWARD_CLIMBER, Creep.NEAREST_THE_LIMB);
+
   private static final int SEARCH_ROUNDS = 6;
 
   private final ResolvedRig rig;
   private final Box box;
   private final double[][] shares;
 
-  /** Utilisation by check and sample, the worse friction end of each. */
+  /** Utilisation by check and sample, with the friction that is worst for it. */
   private final double[][] utilisation;
 
   private final List<Found> found;
@@ -74,10 +77,9 @@ final class Survey {
   }
 
   private List<Found> nominal() {
-    List<Held> worse = worseEnd(rig.nominal());
     List<Found> all = new ArrayList<>();
     double[] nominalShares = box.nominalShares();
-    for (Held held : worse) {
+    for (Held held : worstFriction(rig.nominal())) {
       Found one = new Found(held);
       one.take(held, nominalShares);
       all.add(one);
@@ -88,7 +90,7 @@ final class Survey {
   private void trySamples() {
     for (int i = 0; i < shares.length; i++) {
       Point point = box.at(shares[i]);
-      for (Creep creep : BOTH_ENDS) {
+      for (Creep creep : FRICTION) {
         Trial trial = Trial.of(rig, point, creep);
         load.take(trial);
         for (int c = 0; c < utilisation.length; c++) {
@@ -111,7 +113,7 @@ final class Survey {
           for (double end : new double[] {0, 1}) {
             double[] there = here.clone();
             there[side] = end;
-            Held held = worseEnd(box.at(there)).get(c);
+            Held held = worstFriction(box.at(there)).get(c);
             if (held.utilisation() > check.worst) {
               check.take(held, there);
               here = there;
@@ -125,15 +127,18 @@ final class Survey {
     }
   }
 
-  /** Each check with the friction end that is worse for it. */
-  private List<Held> worseEnd(Point point) {
-    List<Held> one = Trial.of(rig, point, Creep.TOWARD_ANCHOR).held();
-    List<Held> other = Trial.of(rig, point, Creep.TOWARD_CLIMBER).held();
-    List<Held> worse = new ArrayList<>();
-    for (int c = 0; c < one.size(); c++) {
-      worse.add(one.get(c).utilisation() >= other.get(c).utilisation() ? one.get(c) : other.get(c));
+  /** Each check with the state of friction that is worst for it. */
+  private List<Held> worstFriction(Point point) {
+    List<Held> worst = new ArrayList<>(Trial.of(rig, point, Creep.NONE).held());
+    for (Creep creep : FRICTION) {
+      List<Held> held = Trial.of(rig, point, creep).held();
+      for (int c = 0; c < worst.size(); c++) {
+        if (held.get(c).utilisation() > worst.get(c).utilisation()) {
+          worst.set(c, held.get(c));
+        }
+      }
     }
-    return worse;
+    return worst;
   }
 
   Load load() {
