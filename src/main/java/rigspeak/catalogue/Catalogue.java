@@ -144,18 +144,21 @@ public final class Catalogue {
 
     private Turn turn() {
       boolean legs = said.has(Slot.ANCHOR_LEG) && said.has(Slot.WORKING_LEG);
-      if (legs) {
+      if (said.has(Slot.ANCHOR_LEG)) {
         leg(
             Slot.ANCHOR_LEG,
             Measure.ANCHOR_LEG_ELEVATION,
             Measure.ANCHOR_LEG_BEARING,
             Measure.ANCHOR_LEG_LENGTH);
+      }
+      if (said.has(Slot.WORKING_LEG)) {
         leg(
             Slot.WORKING_LEG,
             Measure.WORKING_LEG_ELEVATION,
             Measure.WORKING_LEG_BEARING,
             Measure.WORKING_LEG_LENGTH);
-      } else {
+      }
+      if (!legs) {
         insideAngle();
       }
       if (said.has(Slot.SLING_POINTS)) {

@@ -1,6 +1,7 @@
 package rigspeak.catalogue;
 
 import rigspeak.quantity.Angle;
+import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.Slot;
 
 /** Something said that cannot be, or not beside something else that was said. */
@@ -10,8 +11,9 @@ public sealed interface Conflict {
    * A value that no climber's rig has; it is asked again.
    *
    * @param value in the unit of the range
+   * @param said the units it was said in
    */
-  record OutOfRange(Slot slot, double value, Range range) implements Conflict {}
+  record OutOfRange(Slot slot, double value, UnitSystem said, Range range) implements Conflict {}
 
   /** The two legs, or inside angle and bend, tell different angles. */
   record AnglesDisagree(Slot one, Angle first, Slot other, Angle second) implements Conflict {}
@@ -35,6 +37,18 @@ public sealed interface Conflict {
 
   /** The union was called sound and faulty. */
   record SoundAndFaulty() implements Conflict {}
+
+  /** Decay was said, but not how much of the limb it takes. */
+  record DecayWithoutExtent() implements Conflict {}
+
+  /**
+   * A leg was said to go where it cannot, beside this inside angle and where the sling points: a
+   * loaded sling lies between the legs, half the inside angle from each but for friction.
+   *
+   * @param apart from the leg to the sling, as said
+   * @param halfInside what it should about be
+   */
+  record LegAwayFromSling(Slot leg, Angle apart, Angle halfInside) implements Conflict {}
 
   /** The sling was said to sit at the union and to hang out on the limb. */
   record SeatedButOut() implements Conflict {}

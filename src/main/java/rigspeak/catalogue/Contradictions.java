@@ -56,13 +56,26 @@ final class Contradictions {
     if (out.isPresent() && limbLength.isPresent() && out.get().compareTo(limbLength.get()) > 0) {
       found.add(new Conflict.OutBeyondLimb());
     }
-    if (rig.value(Slot.UNION, Value.Union.class).filter(Value.Union::isContradictory).isPresent()) {
-      found.add(new Conflict.SoundAndFaulty());
-    }
+    lookAtUnion();
     boolean seatedAtUnion =
         rig.value(Slot.SEAT, Value.Seat.class).filter(seat -> seat == Value.Seat.UNION).isPresent();
     if (seatedAtUnion && out.isPresent() && out.get().compareTo(SEATED_AT_MOST) > 0) {
       found.add(new Conflict.SeatedButOut());
+    }
+  }
+
+  private void lookAtUnion() {
+    Optional<Value.Union> union = rig.value(Slot.UNION, Value.Union.class);
+    Optional<Double> hollow =
+        rig.value(Slot.CAVITY, Value.Share.class).map(Value.Share::ofDiameter);
+    boolean sound = union.filter(u -> u.has(Value.UnionCondition.SOUND)).isPresent();
+    boolean decayed = union.filter(u -> u.has(Value.UnionCondition.DECAYED)).isPresent();
+    if (union.filter(Value.Union::isContradictory).isPresent()
+        || (sound && hollow.filter(share -> share > 0).isPresent())) {
+      found.add(new Conflict.SoundAndFaulty());
+    }
+    if (decayed && hollow.filter(share -> share == 0).isPresent()) {
+      found.add(new Conflict.DecayWithoutExtent());
     }
   }
 

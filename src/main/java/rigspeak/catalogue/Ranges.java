@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
+import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
 
@@ -23,25 +24,31 @@ final class Ranges {
   Optional<Conflict.OutOfRange> offence(Slot slot, Value value) {
     Range range = bySlot.get(slot);
     return number(value)
-        .filter(number -> range != null && !range.contains(number))
-        .map(number -> new Conflict.OutOfRange(slot, number, range));
+        .filter(number -> range != null && !range.contains(number.value()))
+        .map(number -> new Conflict.OutOfRange(slot, number.value(), number.said(), range));
   }
 
-  private static Optional<Double> number(Value value) {
+  /**
+   * @param value in the unit of its slot's range
+   * @param said the units it was said in
+   */
+  private record Amount(double value, UnitSystem said) {}
+
+  private static Optional<Amount> number(Value value) {
     if (value instanceof Value.Weight weight) {
-      return Optional.of(weight.mass().kilograms());
+      return Optional.of(new Amount(weight.mass().kilograms(), weight.said()));
     }
     if (value instanceof Value.Distance distance) {
-      return Optional.of(distance.length().metres());
+      return Optional.of(new Amount(distance.length().metres(), distance.said()));
     }
     if (value instanceof Value.Turned turned) {
-      return Optional.of(turned.angle().degrees());
+      return Optional.of(new Amount(turned.angle().degrees(), UnitSystem.METRIC));
     }
     if (value instanceof Value.Rating rating) {
-      return Optional.of(rating.force().newtons());
+      return Optional.of(new Amount(rating.force().newtons(), rating.said()));
     }
     if (value instanceof Value.Leg leg) {
-      return leg.length().map(length -> length.length().metres());
+      return leg.length().flatMap(Ranges::number);
     }
     return Optional.empty();
   }

@@ -44,23 +44,23 @@ public final class Judge {
   }
 
   /**
-   * The rating alone, from as many samples as are asked for; the search for corners is the same.
+   * The rating alone, from as many samples as are asked for; the search for the worst is the same.
    */
   Optional<Rating> rating(Rig said, int samples) {
     return catalogue.resolve(said) instanceof Resolution.Known known
-        ? Optional.of(rating(new Survey(known.rig(), samples).checks()))
+        ? Optional.of(rating(Survey.whole(known.rig(), samples).checks()))
         : Optional.empty();
   }
 
   /** The largest utilisation of this rig, or nothing if it cannot be known. */
   Optional<Double> worst(Rig said, int samples) {
     return catalogue.resolve(said) instanceof Resolution.Known known
-        ? Optional.of(worst(new Survey(known.rig(), samples).checks()))
+        ? Optional.of(Survey.worst(known.rig(), samples))
         : Optional.empty();
   }
 
   private Judged judged(ResolvedRig rig) {
-    Survey survey = new Survey(rig, SAMPLES);
+    Survey survey = Survey.whole(rig, SAMPLES);
     List<Check> checks = survey.checks();
     Rating rating = rating(checks);
     Check governing = governing(checks, rating);
@@ -77,11 +77,8 @@ public final class Judge {
     if (checks.stream().anyMatch(check -> !(check.utilisation().nominal() <= 1))) {
       return Rating.REFUSE;
     }
-    return worst(checks) <= 1 ? Rating.GOOD : Rating.MARGINAL;
-  }
-
-  private static double worst(List<Check> checks) {
-    return checks.stream().mapToDouble(check -> check.utilisation().high()).max().orElseThrow();
+    boolean alwaysWithin = checks.stream().allMatch(check -> check.utilisation().high() <= 1);
+    return alwaysWithin ? Rating.GOOD : Rating.MARGINAL;
   }
 
   private static Check governing(List<Check> checks, Rating rating) {

@@ -19,7 +19,7 @@ import rigspeak.verdict.Verdict.Rating;
 final class Remedies {
   private static final int MOST_WRAPS = 6;
   private static final int SEARCH_SAMPLES = 64;
-  private static final int PROOF_SAMPLES = 2_000;
+  private static final int PROOF_SAMPLES = 1_000;
   private static final int MOST_STEPS = 60;
 
   /** Finer than anybody can place a sling. */

@@ -12,15 +12,18 @@ import rigspeak.rig.ResolvedRig;
 import rigspeak.verdict.Trial.Held;
 
 /**
- * A rig tried all over its box: at its word, at even samples, and in the worst corner that a search
- * from the worst sample finds for each check.
+ * A rig tried all over its box: at its word, at even samples, and at the worst point that a search
+ * finds for each check.
  */
 final class Survey {
   /** Stress and force are worst at an end of the rope's friction, sliding perhaps in between. */
   private static final List<Creep> FRICTION =
       List.of(Creep.TOWARD_ANCHOR, Creep.TOWARD_CLIMBER, Creep.NEAREST_THE_LIMB);
 
-  private static final int SEARCH_ROUNDS = 6;
+  /** From here on a search may find what the samples did not: a point over the limit. */
+  private static final double CLOSE_TO_LIMIT = 0.7;
+
+  private static final int PARTS = 4;
 
   private final ResolvedRig rig;
   private final Box box;
@@ -65,7 +68,7 @@ final class Survey {
     }
   }
 
-  Survey(ResolvedRig rig, int samples) {
+  private Survey(ResolvedRig rig, int samples) {
     this.rig = rig;
     this.box = new Box(rig);
     this.shares = box.evenly(samples);
@@ -73,7 +76,31 @@ final class Survey {
     this.utilisation = new double[found.size()][samples];
     this.load = new LoadRange(Trial.of(rig, rig.nominal(), Creep.NONE));
     trySamples();
-    searchCorners();
+  }
+
+  /** With a search for the worst point of every check. */
+  static Survey whole(ResolvedRig rig, int samples) {
+    Survey survey = new Survey(rig, samples);
+    for (int check = 0; check < survey.found.size(); check++) {
+      survey.searchWorst(check);
+    }
+    return survey;
+  }
+
+  /**
+   * The largest utilisation of any check, with a search for the worst point of that check alone:
+   * quick enough to solve for.
+   */
+  static double worst(ResolvedRig rig, int samples) {
+    Survey survey = new Survey(rig, samples);
+    int worst = 0;
+    for (int check = 1; check < survey.found.size(); check++) {
+      if (survey.found.get(check).worst > survey.found.get(worst).worst) {
+        worst = check;
+      }
+    }
+    survey.searchWorst(worst);
+    return survey.found.get(worst).worst;
   }
 
   private List<Found> nominal() {
@@ -102,29 +129,54 @@ final class Survey {
     }
   }
 
-  /** From each check's worst sample along one side after the other, as long as it gets worse. */
-  private void searchCorners() {
-    for (int c = 0; c < found.size(); c++) {
-      Found check = found.get(c);
-      double[] here = check.worstShares.clone();
-      for (int round = 0; round < SEARCH_ROUNDS; round++) {
-        double before = check.worst;
-        for (int side = 0; side < here.length; side++) {
-          for (double end : new double[] {0, 1}) {
-            double[] there = here.clone();
-            there[side] = end;
-            Held held = worstFriction(box.at(there)).get(c);
-            if (held.utilisation() > check.worst) {
-              check.take(held, there);
-              here = there;
-            }
-          }
-        }
-        if (check.worst <= before) {
-          break;
-        }
+  /**
+   * Climbs to the check's worst point, from its worst samples in several parts of the sequence
+   * (each part fills the box evenly) and from the nominal point, under the friction that is worst
+   * there. A check that is far from its limit even in its worst sample is climbed once.
+   */
+  private void searchWorst(int check) {
+    Found one = found.get(check);
+    List<double[]> starts = new ArrayList<>();
+    starts.add(one.worstShares);
+    if (one.worst >= CLOSE_TO_LIMIT) {
+      starts.add(box.nominalShares());
+      for (int part = 0; part < PARTS; part++) {
+        starts.add(worstSample(check, part));
       }
     }
+    for (double[] start : starts) {
+      Creep creep = worstCreep(box.at(start), check);
+      double[] top =
+          Climb.from(
+              start,
+              shares -> Trial.of(rig, box.at(shares), creep).held().get(check).utilisation());
+      one.take(worstFriction(box.at(top)).get(check), top);
+    }
+  }
+
+  private double[] worstSample(int check, int part) {
+    int from = part * shares.length / PARTS;
+    int to = (part + 1) * shares.length / PARTS;
+    int worst = from;
+    for (int i = from; i < to; i++) {
+      if (utilisation[check][i] > utilisation[check][worst]) {
+        worst = i;
+      }
+    }
+    return shares[worst];
+  }
+
+  private Creep worstCreep(Point point, int check) {
+    Creep worst = Creep.NONE;
+    double most = 0;
+    for (Creep creep : FRICTION) {
+      double of = Trial.of(rig, point, creep).held().get(check).utilisation();
+      if (of > most) {
+        most = of;
+        worst = creep;
+      }
+    }
+    return worst;
   }
 
   /** Each check with the state of friction that is worst for it. */

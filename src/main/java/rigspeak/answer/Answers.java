@@ -1,0 +1,335 @@
+package rigspeak.answer;
+
+import static rigspeak.answer.Sentences.list;
+import static rigspeak.answer.Sentences.sentence;
+import static rigspeak.answer.Sentences.text;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rigspeak.catalogue.Conflict;
+import rigspeak.dialogue.Detail;
+import rigspeak.dialogue.Lanyard;
+import rigspeak.dialogue.Pace;
+import rigspeak.dialogue.Pending;
+import rigspeak.dialogue.Reply;
+import rigspeak.dialogue.Reply.Change;
+import rigspeak.dialogue.Reply.Hold;
+import rigspeak.meaning.Meaning.Reason;
+import rigspeak.meaning.Meaning.Trouble;
+import rigspeak.quantity.Angle;
+import rigspeak.rig.Slot;
+import rigspeak.verdict.Verdict;
+
+/** Puts replies into the words that are spoken and printed. */
+public final class Answers {
+  private static final Map<Detail, Answers> BY_DETAIL = new EnumMap<>(Detail.class);
+
+  static {
+    for (Detail detail : Detail.values()) {
+      BY_DETAIL.put(detail, new Answers(detail));
+    }
+  }
+
+  private static final String STANDING_BY = "Standing by. Every value is kept.";
+
+  private final Detail detail;
+  private final SaidBack saidBack;
+  private final VerdictWords verdicts;
+  private final Cases<Reply, List<Utterance>> words;
+
+  private Answers(Detail detail) {
+    this.detail = detail;
+    this.saidBack = new SaidBack(detail);
+    this.verdicts = new VerdictWords(detail, saidBack);
+    this.words = cases();
+  }
+
+  /**
+   * What is said to these replies, in their order.
+   *
+   * @param replies of one step of the conversation
+   * @param detail how much is said
+   */
+  public static List<Utterance> say(List<Reply> replies, Detail detail) {
+    Answers answers = BY_DETAIL.get(detail);
+    return replies.stream().flatMap(reply -> answers.words.make(reply).stream()).toList();
+  }
+
+  private Cases<Reply, List<Utterance>> cases() {
+    return Cases.<Reply, List<Utterance>>of(Reply.class)
+        // values
+        .on(Reply.Taken.class, taken -> calm(saidBack.items(taken.items())))
+        .on(Reply.AffirmValue.class, affirm -> calm(affirmValue(affirm.item())))
+        .on(Reply.ReadBack.class, readBack -> calm(readBack(readBack)))
+        .on(Reply.Affirmed.class, affirmed -> calm("Affirmed."))
+        .on(Reply.Dropped.class, dropped -> calm(dropped(dropped.slots())))
+        .on(Reply.Scrapped.class, scrapped -> calm(scrapped(scrapped.item())))
+        .on(Reply.CorrectionAsked.class, asked -> calm(sentence(SlotWords.question(asked.slot()))))
+        .on(Reply.NothingToTakeBack.class, nothing -> calm("There is nothing to take back."))
+        .on(Reply.AffirmFirst.class, first -> calm(affirmFirst(first.pending())))
+        .on(Reply.Implausible.class, implausible -> calm(implausible(implausible.offence())))
+        .on(Reply.WhichAngle.class, which -> calm(whichAngle(which.angle())))
+        .on(Reply.Asked.class, asked -> calm(asked(asked.slot())))
+        .on(Reply.Missing.class, missing -> calm(missing(missing.slots())))
+        // verdicts
+        .on(Reply.Judged.class, verdicts::judged)
+        .on(Reply.VerdictCancelled.class, cancelled -> calm(verdictCancelled()))
+        .on(Reply.Why.class, why -> calm(verdicts.why(why.verdict())))
+        .on(Reply.WouldHelp.class, help -> calm(verdicts.wouldHelp(help.verdict())))
+        .on(Reply.NotJudged.class, not -> calm("Not checked yet. Say check redirect."))
+        // the lanyard
+        .on(Reply.LanyardFirst.class, first -> calm("Lanyard first. Say clipped in."))
+        .on(Reply.AffirmClippedIn.class, clipped -> calm(affirmClippedIn()))
+        .on(Reply.ClippedIn.class, this::clippedIn)
+        .on(Reply.LoadHeard.class, this::loadHeard)
+        .on(Reply.HoldLanyard.class, hold -> danger(holdLanyard(hold.reasons())))
+        .on(Reply.LanyardReleased.class, released -> calm("Lanyard released."))
+        .on(Reply.Attached.class, attached -> calm(attached(attached)))
+        // from redirect to redirect
+        .on(Reply.Turned.class, turned -> calm(turned(turned)))
+        .on(Reply.NoSuchRedirect.class, none -> calm(noSuchRedirect(none)))
+        // when nothing was understood or heard
+        .on(Reply.Again.class, again -> calm(again(again)))
+        .on(Reply.Silent.class, silent -> calm(silent(silent)))
+        .on(Reply.CannotHear.class, cannot -> calm(cannotHear(cannot.trouble())))
+        .on(Reply.StandingBy.class, standing -> calm(STANDING_BY))
+        // how answers are given
+        .on(Reply.DetailSet.class, set -> calm(detail(set.detail())))
+        .on(Reply.PaceSet.class, set -> calm(pace(set.pace())))
+        .on(Reply.Help.class, help -> calm(help()))
+        .all();
+  }
+
+  private static List<Utterance> calm(String text) {
+    return List.of(Utterance.calm(text));
+  }
+
+  private static List<Utterance> danger(String text) {
+    return List.of(Utterance.danger(text));
+  }
+
+  // ---- values ----
+
+  private String affirmValue(Reply.Item item) {
+    return text(saidBack.item(item), or("Say affirm or negative.", "Affirm or negative."));
+  }
+
+  private String readBack(Reply.ReadBack readBack) {
+    String which = sentence(VerdictWords.redirect(readBack.redirect()));
+    return readBack.items().isEmpty()
+        ? text(which, "Nothing has been said of it.")
+        : text(which, saidBack.items(readBack.items()));
+  }
+
+  /** All of them were wrong; the first is waited for. */
+  private static String dropped(List<Slot> slots) {
+    String names = list(slots.stream().map(SlotWords::name).toList());
+    return text(sentence("dropped", names), sentence(SlotWords.question(slots.get(0))));
+  }
+
+  private static String implausible(Conflict.OutOfRange offence) {
+    return text(ConflictWords.of(offence), "Say it again.");
+  }
+
+  private String scrapped(Reply.Item item) {
+    return sentence("scrapped", saidBack.phrase(item.slot(), item.said()));
+  }
+
+  private String affirmFirst(Pending pending) {
+    return Cases.<Pending, String>of(Pending.class)
+        .on(Pending.Values.class, values -> affirmValue(values.items().get(0)))
+        .on(Pending.ClippedIn.class, clipped -> "Clipped in. First say affirm or negative.")
+        .all()
+        .make(pending);
+  }
+
+  private String whichAngle(Angle angle) {
+    String degrees = Amounts.degrees(angle);
+    String choice = sentence("say inside angle " + degrees, "or bend " + degrees);
+    return text(or("A rope angle can be two things.", ""), choice);
+  }
+
+  private String asked(Slot slot) {
+    return or(sentence(SlotWords.question(slot)), sentence(SlotWords.name(slot)));
+  }
+
+  private String missing(List<Slot> slots) {
+    return slots.isEmpty()
+        ? or("Nothing is missing. Say check redirect.", "Nothing is missing.")
+        : VerdictWords.missing(slots);
+  }
+
+  private String verdictCancelled() {
+    return or(
+        "That changes the rig, so the verdict no longer stands. Check again.",
+        "The verdict no longer stands.");
+  }
+
+  // ---- the lanyard ----
+
+  private String affirmClippedIn() {
+    return or(
+        "Clipped in. Look at it, then say affirm or negative.", "Clipped in. Affirm or negative.");
+  }
+
+  private List<Utterance> clippedIn(Reply.ClippedIn clipped) {
+    String redirect = VerdictWords.redirect(clipped.redirect());
+    String now =
+        clipped
+            .change()
+            .map(change -> sentence("now " + change(change) + " " + redirect))
+            .orElse("");
+    Utterance done = Utterance.calm(text("Lanyard clipped in.", now));
+    boolean toBeLoaded = clipped.change().filter(change -> change == Change.SET).isPresent();
+    return toBeLoaded
+        ? List.of(done, standing(clipped.redirect(), clipped.standing()))
+        : List.of(done);
+  }
+
+  private static String change(Change change) {
+    return switch (change) {
+      case SET -> "set";
+      case MOVE -> "move";
+      case TAKE_OFF -> "take off";
+    };
+  }
+
+  private List<Utterance> loadHeard(Reply.LoadHeard heard) {
+    String loaded = sentence("rope loaded on " + VerdictWords.redirect(heard.redirect()));
+    return List.of(Utterance.calm(loaded), standing(heard.redirect(), heard.standing()));
+  }
+
+  /** What stands of a redirect that is about to be loaded or has been. */
+  private Utterance standing(int redirect, Optional<Verdict> verdict) {
+    return verdict
+        .map(known -> verdicts.head(redirect, known))
+        .orElseGet(
+            () ->
+                Utterance.calm(
+                    text(
+                        sentence(VerdictWords.redirect(redirect) + " is not checked"),
+                        "Do not load it yet.")));
+  }
+
+  private static String holdLanyard(List<Hold> reasons) {
+    String why = list(reasons.stream().map(Answers::hold).toList());
+    return text(sentence("the lanyard stays", why), "Say clipped in.");
+  }
+
+  private static String hold(Hold reason) {
+    return switch (reason) {
+      case NOT_JUDGED -> "this redirect is not checked";
+      case NOT_GOOD -> "this redirect is not good to load";
+      case NOT_LOADED -> "its rope is not loaded";
+    };
+  }
+
+  private String attached(Reply.Attached attached) {
+    List<String> loaded = attached.loadedRedirects().stream().map(VerdictWords::redirect).toList();
+    String rope =
+        loaded.isEmpty()
+            ? "No redirect is loaded."
+            : sentence("the rope is loaded on " + list(loaded));
+    return text(lanyard(attached.lanyard()), rope);
+  }
+
+  private static String lanyard(Lanyard lanyard) {
+    return switch (lanyard) {
+      case UNKNOWN -> "I do not know if the lanyard is clipped in.";
+      case CLIPPED_IN -> "The lanyard is clipped in.";
+      case RELEASED -> "The lanyard is released.";
+    };
+  }
+
+  // ---- from redirect to redirect ----
+
+  private String turned(Reply.Turned turned) {
+    String redirect = VerdictWords.redirect(turned.redirect());
+    return turned.begun()
+        ? text(sentence(redirect), or("What you said of yourself, rope and tree is kept.", ""))
+        : sentence(redirect);
+  }
+
+  private String noSuchRedirect(Reply.NoSuchRedirect none) {
+    String there =
+        none.howMany() == 1
+            ? "there is only redirect one"
+            : "the last is " + VerdictWords.redirect(none.howMany());
+    return sentence("there is no " + VerdictWords.redirect(none.redirect()), there);
+  }
+
+  // ---- when nothing was understood or heard ----
+
+  private String again(Reply.Again again) {
+    return switch (again.rung()) {
+      case SAY_AGAIN -> sentence("say again", reason(again.reason()));
+      case EXAMPLE -> example(again.asked());
+      case DIGITS -> inDigits(again.asked());
+      case STAND_BY -> STANDING_BY;
+    };
+  }
+
+  private static String reason(Reason reason) {
+    return switch (reason) {
+      case NOTHING_SAID, NO_SUCH_SENTENCE -> "";
+      case TWO_MEANINGS -> "that can mean two things";
+      case BEYOND_PLUMB -> "no direction is steeper than straight up or straight down";
+    };
+  }
+
+  private static String example(Optional<Slot> asked) {
+    return sentence("for example", SlotWords.example(asked.orElse(Slot.LIMB_DIAMETER)));
+  }
+
+  private static String inDigits(Optional<Slot> asked) {
+    Slot slot = asked.orElse(Slot.LIMB_DIAMETER);
+    return SlotWords.inDigits(slot)
+        .map(example -> sentence("say each digit", "for example", example))
+        .orElseGet(() -> sentence("say only this", SlotWords.example(slot)));
+  }
+
+  private String silent(Reply.Silent silent) {
+    return switch (silent.rung()) {
+      case SAY_AGAIN -> "I hear nothing.";
+      case EXAMPLE -> example(silent.asked());
+      case DIGITS -> "I still hear nothing. Look at your microphone.";
+      case STAND_BY -> STANDING_BY;
+    };
+  }
+
+  private static String cannotHear(Trouble trouble) {
+    return switch (trouble) {
+      case TOO_NOISY -> "Too loud out there. Stop the saw and say again.";
+      case CLIPPED -> "Too loud in the microphone. Speak softer and say again.";
+      case TOO_QUIET -> "I can hardly hear you. Speak up and say again.";
+    };
+  }
+
+  // ---- how answers are given ----
+
+  private static String detail(Detail detail) {
+    return detail == Detail.BRIEF ? "Brief answers." : "Full answers.";
+  }
+
+  private static String pace(Pace pace) {
+    return switch (pace) {
+      case SLOW -> "Slow answers.";
+      case NORMAL -> "Answers at the usual pace.";
+      case FAST -> "Fast answers.";
+    };
+  }
+
+  private String help() {
+    String values =
+        sentence("say values by name", "for example", SlotWords.example(Slot.LIMB_DIAMETER));
+    String commands = "Say what is missing, read back, correction, scrap that, or check redirect.";
+    String after = "After a verdict, say why or what would help.";
+    return text(values, commands, or(after, ""));
+  }
+
+  private String or(String full, String brief) {
+    return detail == Detail.FULL ? full : brief;
+  }
+}

@@ -1,0 +1,501 @@
+package rigspeak.answer;
+
+import static rigspeak.answer.Sentences.list;
+import static rigspeak.answer.Sentences.sentence;
+import static rigspeak.answer.Sentences.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigspeak.answer.Amounts.Round;
+import rigspeak.catalogue.Conflict;
+import rigspeak.dialogue.Detail;
+import rigspeak.dialogue.Reply;
+import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.Measure;
+import rigspeak.rig.ResolvedRig;
+import rigspeak.rig.Rig;
+import rigspeak.rig.Slot;
+import rigspeak.rig.Source;
+import rigspeak.rig.Value;
+import rigspeak.verdict.Check;
+import rigspeak.verdict.CheckKind;
+import rigspeak.verdict.Load;
+import rigspeak.verdict.Refusal;
+import rigspeak.verdict.Remedy;
+import rigspeak.verdict.Verdict;
+import rigspeak.verdict.Verdict.Rating;
+
+/** Verdicts: what comes of a rig, why, and what would help. */
+final class VerdictWords {
+  /** No message names more things than a listener keeps in mind. */
+  private static final int MOST_ITEMS = 3;
+
+  /** A part of the load that is smaller than this share of it is not worth a number. */
+  private static final double NOTHING = 0.01;
+
+  private final Detail detail;
+  private final SaidBack saidBack;
+
+  private final Cases<Verdict, String> bodies =
+      Cases.<Verdict, String>of(Verdict.class)
+          .on(Verdict.Judged.class, this::body)
+          .on(Verdict.RefusedOutright.class, this::refusals)
+          .on(Verdict.CannotSay.class, this::unknown)
+          .all();
+
+  private final Cases<Verdict, String> reasons =
+      Cases.<Verdict, String>of(Verdict.class)
+          .on(Verdict.Judged.class, this::why)
+          .on(Verdict.RefusedOutright.class, this::refusals)
+          .on(Verdict.CannotSay.class, this::unknown)
+          .all();
+
+  private final Cases<Verdict, String> help =
+      Cases.<Verdict, String>of(Verdict.class)
+          .on(Verdict.Judged.class, this::wouldHelp)
+          .on(
+              Verdict.RefusedOutright.class,
+              each -> "Nothing makes it good. Choose another limb or union.")
+          .on(Verdict.CannotSay.class, this::unknown)
+          .all();
+
+  VerdictWords(Detail detail, SaidBack saidBack) {
+    this.detail = detail;
+    this.saidBack = saidBack;
+  }
+
+  /** Verdict, load, reason, change; the values it hangs on; what stands above it. */
+  List<Utterance> judged(Reply.Judged judged) {
+    Verdict verdict = judged.verdict();
+    String values =
+        judged.governing().isEmpty()
+            ? ""
+            : text(or("By these values.", ""), saidBack.items(judged.governing()));
+    String rules =
+        rating(verdict).filter(rating -> rating == Rating.GOOD).isPresent()
+            ? or(
+                "Local rules, your crew and a load test from the ground decide.",
+                "Your crew and a load test decide.")
+            : "";
+    String rest = text(bodies.make(verdict), values, lanyard(), rules);
+    Utterance head = head(judged.redirect(), verdict);
+    return head.danger()
+        ? List.of(head, Utterance.calm(rest))
+        : List.of(Utterance.calm(text(head.text(), rest)));
+  }
+
+  /** The verdict alone. */
+  Utterance head(int redirect, Verdict verdict) {
+    String which = redirect(redirect);
+    if (verdict instanceof Verdict.CannotSay) {
+      return Utterance.calm(text(sentence("cannot say", which), "Do not load it yet."));
+    }
+    return switch (rating(verdict).orElse(Rating.REFUSE)) {
+      case GOOD -> Utterance.calm(sentence("good to load", which, "by the numbers you gave"));
+      case MARGINAL -> Utterance.calm(sentence("marginal", which, "do not load it yet"));
+      case REFUSE -> Utterance.danger(sentence("do not load", which));
+    };
+  }
+
+  static String redirect(int number) {
+    return "redirect " + Numbers.whole(number);
+  }
+
+  private static Optional<Rating> rating(Verdict verdict) {
+    return verdict instanceof Verdict.Judged judged
+        ? Optional.of(judged.rating())
+        : Optional.empty();
+  }
+
+  String lanyard() {
+    return or("Clip in before you set, move or take off a redirect.", "Clip in first.");
+  }
+
+  String why(Verdict verdict) {
+    return reasons.make(verdict);
+  }
+
+  String wouldHelp(Verdict verdict) {
+    return help.make(verdict);
+  }
+
+  private String body(Verdict.Judged judged) {
+    return text(load(judged), reason(judged), change(judged));
+  }
+
+  /* ---- where the load goes ---- */
+
+  private String load(Verdict.Judged judged) {
+    Load load = judged.load();
+    String size = Amounts.force(load.resultantN().nominal(), units(judged), Round.UP);
+    String where = Pointing.about(load.elevationDeg().nominal(), load.bearingDeg().nominal());
+    boolean left = load.sideN().nominal() > 0;
+    String about = "the load points " + where + ", about " + size;
+    return switch (load.loadClass()) {
+      case NONE -> "Both legs cancel, so nothing pulls on the sling.";
+      case INTO_UNION ->
+          or(sentence(about, "mostly into the union"), sentence("into the union", size));
+      case PULL ->
+          or(
+              sentence(about, "and pulls the limb away from the union"),
+              sentence("pulls outward", size));
+      case LEVER -> or(sentence(about, "and levers the limb down"), sentence("levers down", size));
+      case LIFT -> or(sentence(about, "and lifts the limb"), sentence("lifts", size));
+      case SIDE ->
+          or(
+              sentence(about, "and pulls the limb to its " + (left ? "left" : "right")),
+              sentence("side load to the " + (left ? "left" : "right"), size));
+    };
+  }
+
+  private static UnitSystem units(Verdict.Judged judged) {
+    return judged
+        .rig()
+        .said()
+        .value(Slot.ALL_UP, Value.Weight.class)
+        .map(Value.Weight::said)
+        .orElse(UnitSystem.INCH_POUND);
+  }
+
+  /* ---- the one reason ---- */
+
+  private String reason(Verdict.Judged judged) {
+    Check governing = judged.governing();
+    boolean refused = judged.rating() == Rating.REFUSE;
+    double use = refused ? governing.utilisation().nominal() : governing.utilisation().high();
+    String subject = subject(governing.kind(), judged.rig().said());
+    String takes = Amounts.shareOf(use, counted(governing.kind()));
+    String full =
+        switch (judged.rating()) {
+          case GOOD -> sentence("closest to its limit is " + subject, "at worst " + takes);
+          case MARGINAL ->
+              text(
+                  "It holds as you said it, but not at the worst that may be true.",
+                  sentence("then " + subject + " takes " + takes));
+          case REFUSE -> sentence("even as you said it", subject + " takes " + takes);
+        };
+    return or(full, sentence(subject, takes));
+  }
+
+  private static String counted(CheckKind kind) {
+    return kind == CheckKind.SLIP ? "the grip I count on" : "what I count on";
+  }
+
+  private static String subject(CheckKind kind, Rig said) {
+    return switch (kind) {
+      case LIMB_AT_UNION -> "the limb at the union";
+      case LIMB_AT_SLING -> "the limb under the sling";
+      case SHEAR_AT_UNION -> "shear and twist at the union";
+      case SHEAR_AT_SLING -> "shear and twist under the sling";
+      case COLUMN -> "the push along the limb";
+      case SHELL -> "the hollow";
+      case SLING -> "the sling";
+      case SLIP -> "the pull along the limb";
+      case CONNECTOR -> connector(said);
+      case ROPE -> "the rope";
+    };
+  }
+
+  private static String connector(Rig said) {
+    return said.value(Slot.RUNNING_OVER, Value.RunningOver.class)
+        .map(
+            over ->
+                switch (over) {
+                  case CARABINER -> "the carabiner";
+                  case RING -> "the ring";
+                  case PULLEY -> "the pulley";
+                  case BARK -> "the bark";
+                })
+        .orElse("the connector");
+  }
+
+  /* ---- the change worth making ---- */
+
+  private String change(Verdict.Judged judged) {
+    return switch (judged.rating()) {
+      case GOOD -> "";
+      case REFUSE -> cheapest(judged);
+      case MARGINAL -> text(cheapest(judged), measureAgain(judged));
+    };
+  }
+
+  private String cheapest(Verdict.Judged judged) {
+    return judged.remedies().stream()
+        .findFirst()
+        .map(remedy -> sentence(remedy(remedy, judged.rig().said()), "then check again"))
+        .orElse("Choose another limb or union.");
+  }
+
+  private String measureAgain(Verdict.Judged judged) {
+    return judged
+        .measureAgain()
+        .map(VerdictWords::measured)
+        .map(
+            what ->
+                or(
+                    sentence("or measure " + what + " again", "it matters most"),
+                    sentence("or measure " + what + " again")))
+        .orElse("");
+  }
+
+  private static String remedy(Remedy remedy, Rig said) {
+    return Cases.<Remedy, String>of(Remedy.class)
+        .on(Remedy.Wraps.class, wraps -> "take " + SaidBack.wraps(wraps.turns()))
+        .on(
+            Remedy.SeatAtTheUnion.class,
+            seat -> "move the sling in until it is seated at the union")
+        .on(Remedy.NearerTheUnion.class, nearer -> nearer(nearer, said))
+        .on(Remedy.ThickerLimb.class, thicker -> thicker(thicker, said))
+        .all()
+        .make(remedy);
+  }
+
+  private static String nearer(Remedy.NearerTheUnion nearer, Rig said) {
+    String most = Amounts.distance(nearer.atMost(), units(said, Slot.OUT), Round.DOWN);
+    return most.startsWith("zero ")
+        ? "move the sling in to the union"
+        : "move the sling in to " + most + " or less from the union";
+  }
+
+  private static String thicker(Remedy.ThickerLimb thicker, Rig said) {
+    UnitSystem units = units(said, Slot.LIMB_DIAMETER);
+    return "choose a limb of " + Amounts.diameter(thicker.atLeast(), units, Round.UP) + " or more";
+  }
+
+  private static UnitSystem units(Rig said, Slot slot) {
+    return said.value(slot, Value.Distance.class)
+        .map(Value.Distance::said)
+        .orElse(UnitSystem.INCH_POUND);
+  }
+
+  private String wouldHelp(Verdict.Judged judged) {
+    if (judged.rating() == Rating.GOOD) {
+      return "It is good as it stands, by the numbers you gave.";
+    }
+    List<String> changes =
+        judged.remedies().stream()
+            .limit(MOST_ITEMS)
+            .map(remedy -> remedy(remedy, judged.rig().said()))
+            .toList();
+    String again = judged.rating() == Rating.MARGINAL ? measureAgain(judged) : "";
+    if (changes.isEmpty()) {
+      return text("No change I know makes it good.", "Choose another limb or union.", again);
+    }
+    List<String> sentences = new ArrayList<>();
+    if (changes.size() > 1) {
+      sentences.add(or("Each of these would do by itself.", ""));
+    }
+    for (String change : changes) {
+      sentences.add(sentence((change.equals(changes.get(0)) ? "" : "or ") + change));
+    }
+    sentences.add(again);
+    sentences.add("Then check again.");
+    return text(sentences);
+  }
+
+  private static String measured(Measure measure) {
+    return switch (measure) {
+      case ALL_UP -> "your all up weight";
+      case LIMB_DIAMETER -> "the limb's diameter";
+      case LIMB_RISE -> "how the limb lies";
+      case LIMB_LENGTH -> "the limb's length";
+      case OUT -> "how far out the sling is";
+      case STEM_DIAMETER -> "the stem's diameter";
+      case CAVITY -> "the cavity";
+      case ANCHOR_LEG_ELEVATION -> "the slope of the anchor leg";
+      case ANCHOR_LEG_BEARING -> "the bearing of the anchor leg";
+      case WORKING_LEG_ELEVATION -> "the slope of the working leg";
+      case WORKING_LEG_BEARING -> "the bearing of the working leg";
+      case INSIDE_ANGLE -> "the inside angle";
+      case SLING_ELEVATION -> "the slope of the sling";
+      case SLING_BEARING -> "the bearing of the sling";
+      case ANCHOR_LEG_LENGTH -> "the length of the anchor leg";
+      case WORKING_LEG_LENGTH -> "the length of the working leg";
+      case SLACK -> "the slack";
+      case ROPE_FRICTION -> "the friction of the rope";
+      case BARK_FRICTION -> "the friction of the bark";
+    };
+  }
+
+  /* ---- why ---- */
+
+  private String why(Verdict.Judged judged) {
+    return text(
+        or(parts(judged), ""),
+        or(turn(judged.load()), ""),
+        demand(judged),
+        assumptions(judged.rig()),
+        provenance(judged.governing().sources()));
+  }
+
+  /** The load along the limb, across it and sideways; the parts are square to one another. */
+  private static String parts(Verdict.Judged judged) {
+    Load load = judged.load();
+    UnitSystem units = units(judged);
+    double all = load.resultantN().nominal();
+    return text(
+        part("along the limb", load.alongN().nominal(), all, units, "outward", "into the union"),
+        part("across it", load.topN().nominal(), all, units, "up", "down"),
+        part("sideways", load.sideN().nominal(), all, units, "to the left", "to the right"));
+  }
+
+  private static String part(
+      String where,
+      double newtons,
+      double all,
+      UnitSystem units,
+      String positive,
+      String negative) {
+    double size = Math.abs(newtons);
+    if (size <= NOTHING * all) {
+      return sentence(where, "nothing");
+    }
+    String force = Amounts.force(size, units, Round.UP);
+    return sentence(where, force + " " + (newtons > 0 ? positive : negative));
+  }
+
+  private static String turn(Load load) {
+    return text(
+        sentence(
+            "the inside angle is " + Amounts.degrees(Math.rint(load.insideDeg().nominal())),
+            "so the sling takes "
+                + Amounts.times(load.angleFactor().nominal())
+                + " the pull of the rope"),
+        sentence("movement counts it " + Amounts.times(load.peakFactor().nominal())));
+  }
+
+  private String demand(Verdict.Judged judged) {
+    Check check = judged.governing();
+    double demand = check.demand().nominal();
+    double capacity = check.capacity().nominal();
+    UnitSystem units = units(judged);
+    String taken =
+        switch (check.kind().unit()) {
+          case NEWTON -> Amounts.force(demand, units, Round.UP);
+          case PASCAL -> Amounts.stress(demand, units, Round.UP);
+          case RATIO -> Amounts.percent(demand, Round.UP) + " of the limb";
+        };
+    String counted =
+        switch (check.kind().unit()) {
+          case NEWTON -> Amounts.force(capacity, units, Round.DOWN);
+          case PASCAL -> Amounts.stress(capacity, units, Round.DOWN);
+          case RATIO -> Amounts.percent(capacity, Round.DOWN);
+        };
+    String subject = subject(check.kind(), judged.rig().said());
+    String worst = Amounts.shareOf(check.utilisation().high(), "that");
+    return text(
+        sentence(
+            or("as you said it, ", "") + subject + " takes " + taken, "and I count on " + counted),
+        or(sentence("at worst it takes " + worst), ""));
+  }
+
+  private String assumptions(ResolvedRig rig) {
+    List<String> taken = new ArrayList<>();
+    Value.Species species =
+        rig.said().value(Slot.SPECIES, Value.Species.class).orElse(Value.Species.unknown());
+    if (species.isUnknown()) {
+      taken.add("The species is unknown, so I took the weakest wood.");
+    } else if (rig.wood().species().isEmpty()) {
+      taken.add(
+          sentence(
+              "more than one kind is called " + SpeciesName.of(species), "so I took the weakest"));
+    }
+    rig.assumptions().forEach(each -> taken.add(assumption(each.slot())));
+    return text(taken);
+  }
+
+  private String assumption(Slot slot) {
+    String instead =
+        switch (slot) {
+          case BARK -> "wet bark";
+          case SEAT -> "a free sling";
+          case SLING_RATING -> "the least rating";
+          case LIMB_LENGTH -> "no weight of its own";
+          default -> "the worst that is usual";
+        };
+    return or(
+        sentence("you did not say " + SlotWords.name(slot), "so I took " + instead),
+        sentence("I took " + instead));
+  }
+
+  private static String provenance(List<Source> sources) {
+    List<String> kinds =
+        sources.stream()
+            .map(Source::provenance)
+            .distinct()
+            .sorted()
+            .map(VerdictWords::provenance)
+            .toList();
+    return kinds.isEmpty() ? "" : sentence("the limit rests on " + list(kinds));
+  }
+
+  private static String provenance(Source.Provenance provenance) {
+    return switch (provenance) {
+      case PUBLISHED -> "published figures";
+      case COMPUTED -> "textbook formulas";
+      case COMMON_PRACTICE -> "common practice";
+      case MEMORY -> "figures from memory";
+      case JUDGEMENT -> "judgment";
+      case SAID -> "what you said";
+    };
+  }
+
+  /* ---- no verdict by numbers ---- */
+
+  private String refusals(Verdict.RefusedOutright refused) {
+    List<String> reasons = refused.refusals().stream().map(this::refusal).toList();
+    return text(text(reasons), "Choose another limb or union.");
+  }
+
+  private String refusal(Refusal refusal) {
+    return switch (refusal) {
+      case DEAD_WOOD ->
+          or("Dead wood is not loaded, nobody knows what it holds.", "Dead wood is not loaded.");
+      case CRACKED_UNION ->
+          or(
+              "A cracked union is not loaded, nobody knows what it holds.",
+              "A cracked union is not loaded.");
+    };
+  }
+
+  private String unknown(Verdict.CannotSay cannotSay) {
+    List<Conflict> conflicts = cannotSay.conflicts();
+    int told = Math.min(MOST_ITEMS, conflicts.size());
+    List<String> sentences = new ArrayList<>();
+    conflicts.subList(0, told).forEach(conflict -> sentences.add(ConflictWords.of(conflict)));
+    if (conflicts.size() > told) {
+      sentences.add(more(conflicts.size() - told, "thing does", "things do") + " not fit.");
+    }
+    sentences.add(missing(cannotSay.missing(), MOST_ITEMS - told));
+    return text(sentences);
+  }
+
+  private static String more(int count, String one, String many) {
+    String number = sentence(Numbers.whole(count));
+    return number.substring(0, number.length() - 1) + " more " + (count == 1 ? one : many);
+  }
+
+  /** What has not been said yet, three at a time. */
+  static String missing(List<Slot> slots) {
+    return missing(slots, MOST_ITEMS);
+  }
+
+  private static String missing(List<Slot> slots, int most) {
+    if (slots.isEmpty()) {
+      return "";
+    }
+    int named = Math.min(most, slots.size());
+    int more = slots.size() - named;
+    if (named == 0) {
+      return sentence("I still need " + Numbers.whole(more) + (more == 1 ? " value" : " values"));
+    }
+    String names = list(slots.subList(0, named).stream().map(SlotWords::name).toList());
+    return sentence(
+        "I still need " + names, more == 0 ? "" : "and " + Numbers.whole(more) + " more");
+  }
+
+  private String or(String full, String brief) {
+    return detail == Detail.FULL ? full : brief;
+  }
+}

@@ -1,0 +1,55 @@
+package rigspeak.app;
+
+import java.util.List;
+import java.util.Optional;
+import rigspeak.answer.Utterance;
+import rigspeak.dialogue.Reply;
+import rigspeak.meaning.Meaning;
+import rigspeak.rig.Slot;
+import rigspeak.verdict.Verdict;
+
+/**
+ * One thing said and all that came of it.
+ *
+ * @param said the words, empty if there were none
+ * @param meaning what was meant by them
+ * @param replies what the dialogue had to say
+ * @param answers the same in sentences
+ * @param asked the slot whose bare value is waited for now
+ */
+record Exchange(
+    String said,
+    Meaning meaning,
+    List<Reply> replies,
+    List<Utterance> answers,
+    Optional<Slot> asked) {
+
+  boolean understood() {
+    return !(meaning instanceof Meaning.NotUnderstood || meaning instanceof Meaning.CannotHear);
+  }
+
+  /** The slots that hold a new value after this. */
+  List<Slot> taken() {
+    return replies.stream()
+        .filter(Reply.Taken.class::isInstance)
+        .map(Reply.Taken.class::cast)
+        .flatMap(taken -> taken.items().stream())
+        .map(Reply.Item::slot)
+        .toList();
+  }
+
+  /** Whether something in it was refused: not understood, implausible or unclear. */
+  boolean refusedSomething() {
+    return !understood()
+        || replies.stream()
+            .anyMatch(
+                reply -> reply instanceof Reply.Implausible || reply instanceof Reply.WhichAngle);
+  }
+
+  Optional<Verdict> verdict() {
+    return replies.stream()
+        .filter(Reply.Judged.class::isInstance)
+        .map(reply -> ((Reply.Judged) reply).verdict())
+        .findFirst();
+  }
+}

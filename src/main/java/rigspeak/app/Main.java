@@ -1,0 +1,61 @@
+package rigspeak.app;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command line. */
+@Command(
+    name = "rigspeak",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    description = {
+      "Judges a climbing arborist's redirect by ear and voice, without a network.",
+      "",
+      "State the rig a value at a time or several in a breath, hear each value read back,",
+      "say \"check redirect\", hear the verdict. A thinking aid, never a licence to load.",
+      ""
+    },
+    footer = {
+      "",
+      "Try it:  rigspeak hear demo-data/one-day",
+      "         rigspeak type < demo-data/one-day.txt",
+      "Exit codes: 0 done, 2 usage, 3 bad input, 4 audio device."
+    },
+    subcommands = {
+      ListenCommand.class,
+      HearCommand.class,
+      TypeCommand.class,
+      CheckCommand.class,
+      TranscribeCommand.class,
+      SayCommand.class,
+      DevicesCommand.class,
+      BenchCommand.class
+    })
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] arguments) {
+    System.exit(run(arguments));
+  }
+
+  /** Runs one command and gives its exit code; no stack trace reaches the user. */
+  static int run(String... arguments) {
+    return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(
+            (exception, commandLine, parsed) -> {
+              commandLine.getErr().println(Fault.sentence(exception));
+              return Fault.exitCode(exception);
+            })
+        .execute(arguments);
+  }
+
+  /** The version that the build wrote into the jar. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"rigspeak " + (version == null ? "(not from a jar)" : version)};
+    }
+  }
+}

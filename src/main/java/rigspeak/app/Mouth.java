@@ -1,0 +1,59 @@
+package rigspeak.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigspeak.answer.Utterance;
+import rigspeak.audio.Sound;
+import rigspeak.dialogue.Reply;
+import rigspeak.speaking.EarSound;
+import rigspeak.speaking.FreeTtsVoice;
+import rigspeak.speaking.Pace;
+import rigspeak.speaking.Voice;
+
+/** Speaks answers: the ear-sound that goes before them, danger twice. */
+final class Mouth {
+  private static final double PAUSE_SECONDS = 0.35;
+
+  private final Voice voice;
+
+  Mouth() {
+    this.voice = FreeTtsVoice.load();
+  }
+
+  /** All answers of an exchange as one sound; silence if there are none. */
+  Sound speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
+    List<Sound> parts = new ArrayList<>();
+    if (!exchange.answers().isEmpty()) {
+      parts.add(earSound(exchange).sound());
+    }
+    for (Utterance answer : exchange.answers()) {
+      Sound words = voice.speak(answer.text(), speed(pace));
+      parts.add(words);
+      parts.add(Sound.silence(PAUSE_SECONDS));
+      if (answer.danger()) {
+        parts.add(EarSound.DANGER.sound());
+        parts.add(words);
+        parts.add(Sound.silence(PAUSE_SECONDS));
+      }
+    }
+    return Sound.joined(parts);
+  }
+
+  private static EarSound earSound(Exchange exchange) {
+    if (exchange.answers().stream().anyMatch(Utterance::danger)) {
+      return EarSound.DANGER;
+    }
+    boolean refused =
+        !exchange.understood()
+            || exchange.replies().stream().anyMatch(Reply.Implausible.class::isInstance);
+    return refused ? EarSound.NOT_UNDERSTOOD : EarSound.TAKEN;
+  }
+
+  private static Pace speed(rigspeak.dialogue.Pace pace) {
+    return switch (pace) {
+      case SLOW -> Pace.ORDINARY.slower();
+      case NORMAL -> Pace.ORDINARY;
+      case FAST -> Pace.ORDINARY.faster();
+    };
+  }
+}

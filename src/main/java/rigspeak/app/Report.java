@@ -1,0 +1,78 @@
+package rigspeak.app;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.util.stream.Collectors;
+import rigspeak.answer.Utterance;
+import rigspeak.rig.Slot;
+
+/** Prints exchanges for a person, or as one JSON object a line. */
+final class Report {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private final PrintWriter out;
+  private final boolean json;
+
+  Report(PrintWriter out, boolean json) {
+    this.out = out;
+    this.json = json;
+  }
+
+  /**
+   * Prints one exchange.
+   *
+   * @param verb "heard" or "said"
+   */
+  void exchange(String verb, Exchange exchange) {
+    if (json) {
+      line(json(exchange));
+      return;
+    }
+    out.printf("%-9s %s%n", verb, exchange.said().isEmpty() ? "-" : exchange.said());
+    if (!exchange.taken().isEmpty()) {
+      out.printf(
+          "taken     %s%n",
+          exchange.taken().stream().map(Slot::key).collect(Collectors.joining(", ")));
+    }
+    for (Utterance answer : exchange.answers()) {
+      out.printf("answered  %s%s%n", answer.danger() ? "DANGER  " : "", answer.text());
+    }
+    out.println();
+    out.flush();
+  }
+
+  /** Prints one JSON object on one line. */
+  void line(JsonNode node) {
+    try {
+      out.println(MAPPER.writeValueAsString(node));
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a JSON tree can always be written", e);
+    }
+    out.flush();
+  }
+
+  private static ObjectNode json(Exchange exchange) {
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.put("said", exchange.said());
+    json.put("understood", exchange.understood());
+    json.set("meaning", MeaningJson.of(exchange.meaning()));
+    json.set("taken", VerdictJson.slots(exchange.taken()));
+    json.set("answers", answers(exchange));
+    exchange.asked().ifPresent(slot -> json.put("asked", slot.key()));
+    exchange.verdict().ifPresent(verdict -> json.set("verdict", VerdictJson.of(verdict)));
+    return json;
+  }
+
+  static ArrayNode answers(Exchange exchange) {
+    ArrayNode answers = JsonNodeFactory.instance.arrayNode();
+    for (Utterance answer : exchange.answers()) {
+      answers.addObject().put("text", answer.text()).put("danger", answer.danger());
+    }
+    return answers;
+  }
+}
