@@ -30,9 +30,9 @@ import rigspeak.meaning.Meaning;
     name = "bench",
     mixinStandardHelpOptions = true,
     description = {
-      "Prints how fast and how large the tool is on this machine: the first verdict, a verdict,",
-      "hearing, the wait for an answer, memory; and what pocketsphinx makes of the same",
-      "recordings with the same grammar, where that is installed."
+      "How fast and how large the tool is on this machine.",
+      "Prints the first verdict, a verdict, hearing, the wait for an answer, memory;",
+      "and what pocketsphinx makes of the same recordings, where it is installed."
     })
 final class BenchCommand implements Callable<Integer> {
   private static final String TYPICAL_RIG =

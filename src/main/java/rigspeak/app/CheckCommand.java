@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -79,9 +80,11 @@ final class CheckCommand implements Callable<Integer> {
     if (!json) {
       spec.commandLine().getOut().println("Cannot say.");
       for (Exchange exchange : refused) {
-        for (Utterance answer : exchange.answers()) {
-          spec.commandLine().getOut().println(exchange.said() + ": " + answer.text());
-        }
+        String why =
+            exchange.understood()
+                ? exchange.answers().stream().map(Utterance::text).collect(Collectors.joining(" "))
+                : "not understood";
+        spec.commandLine().getOut().println(exchange.said() + ": " + why);
       }
       return;
     }

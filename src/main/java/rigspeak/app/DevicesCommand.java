@@ -12,7 +12,7 @@ import rigspeak.audio.Devices;
 @Command(
     name = "devices",
     mixinStandardHelpOptions = true,
-    description = "Lists microphones and loudspeakers by the names that listen takes.")
+    description = "Lists microphones and loudspeakers by name.")
 final class DevicesCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 

@@ -28,8 +28,9 @@ import rigspeak.hearing.Listening;
     name = "hear",
     mixinStandardHelpOptions = true,
     description = {
-      "The conversation from recordings, in their order: what was heard, taken, answered.",
-      "A folder stands for its .wav files by name. A recording may hold several utterances."
+      "The conversation from recordings, in their order.",
+      "Prints what was heard, taken and answered. A folder stands for its .wav files by",
+      "name; a recording may hold several utterances."
     })
 final class HearCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "WAV", description = "recordings or folders of them")

@@ -24,7 +24,7 @@ import rigspeak.speaking.EarSound;
     name = "listen",
     mixinStandardHelpOptions = true,
     description = {
-      "The conversation with a microphone and a loudspeaker, or a headset.",
+      "The conversation, live, with a headset.",
       "It listens after the short tone, and is deaf while it speaks. Ctrl-C ends it."
     })
 final class ListenCommand implements Callable<Integer> {

@@ -1,5 +1,7 @@
 package rigspeak.app;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -11,8 +13,9 @@ import picocli.CommandLine.Command;
     description = {
       "Judges a climbing arborist's redirect by ear and voice, without a network.",
       "",
-      "State the rig a value at a time or several in a breath, hear each value read back,",
-      "say \"check redirect\", hear the verdict. A thinking aid, never a licence to load.",
+      "State the rig a value at a time or several in a breath, hear each read back,",
+      "say \"check redirect\", hear the verdict.",
+      "A thinking aid, never a licence to load.",
       ""
     },
     footer = {
@@ -35,13 +38,16 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] arguments) {
-    System.exit(run(arguments));
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(run(out, err, arguments));
   }
 
   /** Runs one command and gives its exit code; no stack trace reaches the user. */
-  static int run(String... arguments) {
+  static int run(PrintWriter out, PrintWriter err, String... arguments) {
     return new CommandLine(new Main())
-        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setOut(out)
+        .setErr(err)
         .setExecutionExceptionHandler(
             (exception, commandLine, parsed) -> {
               commandLine.getErr().println(Fault.sentence(exception));

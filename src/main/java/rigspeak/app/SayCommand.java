@@ -19,7 +19,7 @@ import rigspeak.speaking.Pace;
 @Command(
     name = "say",
     mixinStandardHelpOptions = true,
-    description = "Speaks a text through the loudspeaker, or into a WAV file.")
+    description = "The voice alone: speaks a text, or writes it as WAV.")
 final class SayCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "TEXT", description = "the words to speak")
   private List<String> words;

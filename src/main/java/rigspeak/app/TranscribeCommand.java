@@ -27,7 +27,7 @@ import rigspeak.rig.Slot;
 @Command(
     name = "transcribe",
     mixinStandardHelpOptions = true,
-    description = "The recogniser alone: words, taken or not, and what they mean.")
+    description = "The recogniser alone: words, taken or not, meaning.")
 final class TranscribeCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "WAV", description = "recordings or folders of them")
   private List<Path> wavs;

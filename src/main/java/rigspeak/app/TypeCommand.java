@@ -15,7 +15,7 @@ import rigspeak.grammar.Grammar;
     name = "type",
     mixinStandardHelpOptions = true,
     description = {
-      "The conversation from the keyboard or a file, one utterance a line.",
+      "The conversation from the keyboard or a file, a line each.",
       "Lines that begin with # are passed over. Figures may be typed: limb 8.5 inches by tape."
     })
 final class TypeCommand implements Callable<Integer> {
