@@ -131,7 +131,7 @@ final class Amounts {
     return counted(degrees, "degree", "degrees");
   }
 
-  /** A computed force, to two or three figures; no more is known of it. */
+  /** A computed force, to two or three figures; no more is known of it, and no more is heard. */
   static String force(double newtons, UnitSystem units, Round round) {
     Force force = Force.ofNewtons(newtons);
     if (units != UnitSystem.METRIC) {
@@ -140,7 +140,7 @@ final class Amounts {
     if (force.kilonewtons() < 1) {
       return figures(newtons, round, "newton", "newtons");
     }
-    return counted(round.to(0.1, force.kilonewtons()), "kilonewton", "kilonewtons");
+    return figures(force.kilonewtons(), round, "kilonewton", "kilonewtons");
   }
 
   /** A computed stress. */
@@ -149,12 +149,22 @@ final class Amounts {
     if (units != UnitSystem.METRIC) {
       return figures(stress.poundsPerSquareInch(), round, "pound", "pounds") + " a square inch";
     }
-    return counted(round.to(0.1, stress.megapascals()), "megapascal", "megapascals");
+    return figures(stress.megapascals(), round, "megapascal", "megapascals");
   }
 
   private static String figures(double number, Round round, String one, String many) {
-    double step = number < 100 ? 1 : number < 1000 ? 10 : 100;
-    return counted(round.to(step, number), one, many);
+    return counted(round.to(step(number), number), one, many);
+  }
+
+  /** A tenth below ten, then what leaves two figures of a number, at most a hundred. */
+  private static double step(double number) {
+    if (number < 10) {
+      return 0.1;
+    }
+    if (number < 100) {
+      return 1;
+    }
+    return number < 1000 ? 10 : 100;
   }
 
   /** So much of something: in percent, rounded up to a whole one; past three times, as times. */

@@ -70,12 +70,15 @@ public final class Answers {
         .on(Reply.NothingToTakeBack.class, nothing -> calm("There is nothing to take back."))
         .on(Reply.AffirmFirst.class, first -> calm(affirmFirst(first.pending())))
         .on(Reply.Implausible.class, implausible -> calm(implausible(implausible.offence())))
+        .on(Reply.SaidTwice.class, twice -> calm(saidTwice(twice.slot())))
         .on(Reply.WhichAngle.class, which -> calm(whichAngle(which.angle())))
         .on(Reply.Asked.class, asked -> calm(asked(asked.slot())))
         .on(Reply.Missing.class, missing -> calm(missing(missing.slots())))
         // verdicts
         .on(Reply.Judged.class, verdicts::judged)
-        .on(Reply.VerdictCancelled.class, cancelled -> calm(verdictCancelled()))
+        .on(
+            Reply.VerdictCancelled.class,
+            cancelled -> calm(verdictCancelled(cancelled.redirects())))
         .on(Reply.Why.class, why -> calm(verdicts.why(why.verdict())))
         .on(Reply.WouldHelp.class, help -> calm(verdicts.wouldHelp(help.verdict())))
         .on(Reply.NotJudged.class, not -> calm("Not checked yet. Say check redirect."))
@@ -161,10 +164,17 @@ public final class Answers {
         : VerdictWords.missing(slots);
   }
 
-  private String verdictCancelled() {
+  private static String saidTwice(Slot slot) {
+    return sentence("You said two things for " + SlotWords.name(slot), "say the right one");
+  }
+
+  private String verdictCancelled(List<Integer> redirects) {
+    String which = list(redirects.stream().map(Numbers::whole).toList());
     return or(
-        "That changes the rig, so the verdict no longer stands. Check again.",
-        "The verdict no longer stands.");
+        "That changes the rig, so the verdict on redirect "
+            + which
+            + " no longer stands. Check again.",
+        "The verdict on redirect " + which + " no longer stands.");
   }
 
   // ---- the lanyard ----
@@ -175,17 +185,19 @@ public final class Answers {
   }
 
   private List<Utterance> clippedIn(Reply.ClippedIn clipped) {
-    String redirect = VerdictWords.redirect(clipped.redirect());
+    String done = "Lanyard clipped in.";
+    if (clipped.change().isEmpty()) {
+      return calm(done);
+    }
+    Change change = clipped.change().get();
     String now =
-        clipped
-            .change()
-            .map(change -> sentence("now " + change(change) + " " + redirect))
-            .orElse("");
-    Utterance done = Utterance.calm(text("Lanyard clipped in.", now));
-    boolean toBeLoaded = clipped.change().filter(change -> change == Change.SET).isPresent();
-    return toBeLoaded
-        ? List.of(done, standing(clipped.redirect(), clipped.standing()))
-        : List.of(done);
+        sentence("now " + change(change) + " " + VerdictWords.redirect(clipped.redirect()));
+    if (change != Change.SET) {
+      return calm(text(done, now));
+    }
+    Utterance standing = toBeLoaded(clipped.redirect(), clipped.standing());
+    boolean good = clipped.standing().filter(VerdictWords::isGood).isPresent();
+    return List.of(Utterance.calm(text(done, good ? now : "")), standing);
   }
 
   private static String change(Change change) {
@@ -196,21 +208,24 @@ public final class Answers {
     };
   }
 
-  private List<Utterance> loadHeard(Reply.LoadHeard heard) {
-    String loaded = sentence("rope loaded on " + VerdictWords.redirect(heard.redirect()));
-    return List.of(Utterance.calm(loaded), standing(heard.redirect(), heard.standing()));
+  /** What stands of a redirect that is about to be loaded. */
+  private Utterance toBeLoaded(int redirect, Optional<Verdict> standing) {
+    String unchecked = sentence(VerdictWords.redirect(redirect) + " is not checked");
+    return standing
+        .map(verdict -> verdicts.head(redirect, verdict))
+        .orElseGet(() -> Utterance.calm(text(unchecked, "Do not load it yet.")));
   }
 
-  /** What stands of a redirect that is about to be loaded or has been. */
-  private Utterance standing(int redirect, Optional<Verdict> verdict) {
-    return verdict
-        .map(known -> verdicts.head(redirect, known))
-        .orElseGet(
-            () ->
-                Utterance.calm(
-                    text(
-                        sentence(VerdictWords.redirect(redirect) + " is not checked"),
-                        "Do not load it yet.")));
+  /** A rope that hangs on anything but a good redirect holds the lanyard. */
+  private List<Utterance> loadHeard(Reply.LoadHeard heard) {
+    String redirect = VerdictWords.redirect(heard.redirect());
+    String loaded = sentence("rope loaded on " + redirect);
+    if (heard.standing().filter(VerdictWords::isGood).isPresent()) {
+      return calm(text(loaded, "Its check is good, by the numbers you gave."));
+    }
+    String state = heard.standing().isPresent() ? " is not good to load" : " is not checked";
+    return List.of(
+        Utterance.calm(loaded), Utterance.danger(sentence(redirect + state, "the lanyard stays")));
   }
 
   private static String holdLanyard(List<Hold> reasons) {

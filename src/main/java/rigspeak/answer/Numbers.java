@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
  * Numbers as words.
  *
  * <p>Spoken naturally, but digit by digit where a teen and a ten could be taken for one another:
- * "one five" and "five zero", never "fifteen" and "fifty".
+ * "one five" and "five zero", never "fifteen" and "fifty"; and eleven as "one one", which seven is
+ * not.
  */
 final class Numbers {
   private static final List<String> SMALL =
@@ -99,8 +100,9 @@ final class Numbers {
   private static boolean competes(long number) {
     long end = number % 100;
     boolean teen = end > 12 && end < 20;
+    boolean eleven = end == 11;
     boolean ten = end >= 20 && end % 10 == 0;
-    return number < THOUSAND && (teen || ten);
+    return number < THOUSAND && (eleven || teen || ten);
   }
 
   private static String digits(long number) {

@@ -78,12 +78,10 @@ final class SaidBack {
     String bare = bare(slot, said);
     return switch (slot) {
       case WOOD, WRAPS, SEAT, ROPE_SYSTEM, ANCHOR, CAPTURED -> bare;
-      case OUT -> isNothing(said) ? bare : SlotWords.title(slot) + ", " + bare;
-      case CAVITY, SLACK ->
-          bare.equals(NONE) ? "no " + SlotWords.title(slot) : SlotWords.title(slot) + ", " + bare;
+      case CAVITY, SLACK -> bare.equals(NONE) ? "no " + SlotWords.title(slot) : titled(slot, bare);
       case LIMB_RISE, UNION, HITCH, BARK, RUNNING_OVER, SLING_RATING, SLING_POINTS, STEM_CLEAR ->
           SlotWords.title(slot) + " " + bare;
-      case ALL_UP, SPECIES, LIMB_DIAMETER, LIMB_LENGTH, STEM_DIAMETER -> titled(slot, bare);
+      case ALL_UP, SPECIES, LIMB_DIAMETER, LIMB_LENGTH, OUT, STEM_DIAMETER -> titled(slot, bare);
       case ANCHOR_LEG, WORKING_LEG, INSIDE_ANGLE, BEND -> titled(slot, bare);
     };
   }

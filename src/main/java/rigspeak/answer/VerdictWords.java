@@ -6,7 +6,6 @@ import static rigspeak.answer.Sentences.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import rigspeak.answer.Amounts.Round;
 import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Detail;
@@ -73,7 +72,7 @@ final class VerdictWords {
             ? ""
             : text(or("By these values.", ""), saidBack.items(judged.governing()));
     String rules =
-        rating(verdict).filter(rating -> rating == Rating.GOOD).isPresent()
+        isGood(verdict)
             ? or(
                 "Local rules, your crew and a load test from the ground decide.",
                 "Your crew and a load test decide.")
@@ -91,7 +90,8 @@ final class VerdictWords {
     if (verdict instanceof Verdict.CannotSay) {
       return Utterance.calm(text(sentence("cannot say", which), "Do not load it yet."));
     }
-    return switch (rating(verdict).orElse(Rating.REFUSE)) {
+    Rating rating = verdict instanceof Verdict.Judged judged ? judged.rating() : Rating.REFUSE;
+    return switch (rating) {
       case GOOD -> Utterance.calm(sentence("good to load", which, "by the numbers you gave"));
       case MARGINAL -> Utterance.calm(sentence("marginal", which, "do not load it yet"));
       case REFUSE -> Utterance.danger(sentence("do not load", which));
@@ -102,10 +102,8 @@ final class VerdictWords {
     return "redirect " + Numbers.whole(number);
   }
 
-  private static Optional<Rating> rating(Verdict verdict) {
-    return verdict instanceof Verdict.Judged judged
-        ? Optional.of(judged.rating())
-        : Optional.empty();
+  static boolean isGood(Verdict verdict) {
+    return verdict instanceof Verdict.Judged judged && judged.rating() == Rating.GOOD;
   }
 
   String lanyard() {
@@ -170,9 +168,7 @@ final class VerdictWords {
         switch (judged.rating()) {
           case GOOD -> sentence("closest to its limit is " + subject, "at worst " + takes);
           case MARGINAL ->
-              text(
-                  "It holds as you said it, but not at the worst that may be true.",
-                  sentence("then " + subject + " takes " + takes));
+              sentence("it holds as you said it", "but at worst " + subject + " takes " + takes);
           case REFUSE -> sentence("even as you said it", subject + " takes " + takes);
         };
     return or(full, sentence(subject, takes));
@@ -186,8 +182,8 @@ final class VerdictWords {
     return switch (kind) {
       case LIMB_AT_UNION -> "the limb at the union";
       case LIMB_AT_SLING -> "the limb under the sling";
-      case SHEAR_AT_UNION -> "shear and twist at the union";
-      case SHEAR_AT_SLING -> "shear and twist under the sling";
+      case SHEAR_AT_UNION -> "the shear at the union";
+      case SHEAR_AT_SLING -> "the shear under the sling";
       case COLUMN -> "the push along the limb";
       case SHELL -> "the hollow";
       case SLING -> "the sling";
@@ -223,7 +219,8 @@ final class VerdictWords {
   private String cheapest(Verdict.Judged judged) {
     return judged.remedies().stream()
         .findFirst()
-        .map(remedy -> sentence(remedy(remedy, judged.rig().said()), "then check again"))
+        .map(remedy -> remedy(remedy, judged.rig().said()))
+        .map(change -> sentence(change, or("then check again", "")))
         .orElse("Choose another limb or union.");
   }
 
@@ -356,13 +353,10 @@ final class VerdictWords {
   }
 
   private static String turn(Load load) {
-    return text(
-        sentence(
-            "the inside angle is " + Amounts.degrees(Math.rint(load.insideDeg().nominal())),
-            "so the sling takes "
-                + Amounts.times(load.angleFactor().nominal())
-                + " the pull of the rope"),
-        sentence("movement counts it " + Amounts.times(load.peakFactor().nominal())));
+    return sentence(
+        "inside angle " + Amounts.degrees(Math.rint(load.insideDeg().nominal())),
+        "the sling takes " + Amounts.times(load.angleFactor().nominal()) + " the pull of the rope",
+        "counted " + Amounts.times(load.peakFactor().nominal()) + " for movement");
   }
 
   private String demand(Verdict.Judged judged) {
@@ -385,8 +379,7 @@ final class VerdictWords {
     String subject = subject(check.kind(), judged.rig().said());
     String worst = Amounts.shareOf(check.utilisation().high(), "that");
     return text(
-        sentence(
-            or("as you said it, ", "") + subject + " takes " + taken, "and I count on " + counted),
+        sentence(subject + " takes " + taken + or(" as you said it", ""), "I count on " + counted),
         or(sentence("at worst it takes " + worst), ""));
   }
 
@@ -395,28 +388,24 @@ final class VerdictWords {
     Value.Species species =
         rig.said().value(Slot.SPECIES, Value.Species.class).orElse(Value.Species.unknown());
     if (species.isUnknown()) {
-      taken.add("The species is unknown, so I took the weakest wood.");
+      taken.add("the weakest wood");
     } else if (rig.wood().species().isEmpty()) {
-      taken.add(
-          sentence(
-              "more than one kind is called " + SpeciesName.of(species), "so I took the weakest"));
+      taken.add("the weakest " + SpeciesName.of(species));
     }
     rig.assumptions().forEach(each -> taken.add(assumption(each.slot())));
-    return text(taken);
+    return taken.isEmpty()
+        ? ""
+        : sentence(or("for what you did not say I took ", "I took ") + list(taken));
   }
 
-  private String assumption(Slot slot) {
-    String instead =
-        switch (slot) {
-          case BARK -> "wet bark";
-          case SEAT -> "a free sling";
-          case SLING_RATING -> "the least rating";
-          case LIMB_LENGTH -> "no weight of its own";
-          default -> "the worst that is usual";
-        };
-    return or(
-        sentence("you did not say " + SlotWords.name(slot), "so I took " + instead),
-        sentence("I took " + instead));
+  private static String assumption(Slot slot) {
+    return switch (slot) {
+      case BARK -> "wet bark";
+      case SEAT -> "a sling that hangs free";
+      case SLING_RATING -> "the least rating of slings";
+      case LIMB_LENGTH -> "a limb without weight";
+      default -> "the worst that is usual for " + SlotWords.name(slot);
+    };
   }
 
   private static String provenance(List<Source> sources) {

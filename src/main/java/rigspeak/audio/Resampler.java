@@ -1,5 +1,7 @@
 package rigspeak.audio;
 
+import java.util.Arrays;
+
 /**
  * Changes the sampling rate of a sound by a polyphase filter, block by block.
  *
@@ -69,24 +71,21 @@ final class Resampler {
   /** Takes some input and gives the output that it makes possible. */
   double[] push(double[] input, int count) {
     if (heldLength + count > held.length) {
-      held = java.util.Arrays.copyOf(held, heldLength + count);
+      held = Arrays.copyOf(held, heldLength + count);
     }
     System.arraycopy(input, 0, held, heldLength, count);
     heldLength += count;
-    return produce(heldLength - reach);
+    return produce();
   }
 
   /** Gives the output that was still waiting for later input, as if silence followed. */
   double[] flush() {
-    int real = heldLength;
-    held = java.util.Arrays.copyOf(held, heldLength + reach);
-    heldLength += reach;
-    return produce(real);
+    return push(new double[reach], reach);
   }
 
-  /** Output whose centre lies before this index of what is held. */
-  private double[] produce(int before) {
-    long limit = (long) (before - reach) * up;
+  /** All output for which enough input is held. */
+  private double[] produce() {
+    long limit = (long) (heldLength - 2 * reach) * up;
     int count = limit <= next ? 0 : (int) ((limit - next + down - 1) / down);
     double[] output = new double[count];
     for (int i = 0; i < count; i++) {

@@ -39,8 +39,9 @@ final class Questions {
       }
     }
     needed.addAll(turn(rig));
+    needed.addAll(rig.withdrawn());
     needed.removeIf(rig::has);
-    return needed;
+    return needed.stream().distinct().toList();
   }
 
   /** Two legs, or the angle between them and where the sling points. */

@@ -52,9 +52,15 @@ final class Woods {
     }
   }
 
-  /** All rows whose name has every word said; all there are if the species is unknown. */
+  /**
+   * The row of this very name, or all rows whose name has every word said; all there are if the
+   * species is unknown.
+   */
   List<Row> matching(Value.Species species) {
-    return rows.stream().filter(row -> row.words().containsAll(species.words())).toList();
+    List<Row> exact = rows.stream().filter(row -> row.words().equals(species.words())).toList();
+    return exact.isEmpty()
+        ? rows.stream().filter(row -> row.words().containsAll(species.words())).toList()
+        : exact;
   }
 
   /**

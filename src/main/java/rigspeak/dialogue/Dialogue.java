@@ -3,8 +3,9 @@ package rigspeak.dialogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import rigspeak.catalogue.Catalogue;
-import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Reply.Change;
 import rigspeak.dialogue.Reply.Hold;
 import rigspeak.dialogue.Reply.Item;
@@ -47,10 +48,17 @@ public final class Dialogue {
     }
 
     Turn turn() {
-      if (!replies.isEmpty()) {
+      if (replies.stream().anyMatch(Step::isWorthRepeating)) {
         now = now.saying(replies);
       }
       return new Turn(now, replies);
+    }
+
+    /** "Say again" wants the last answer, not that something was not understood since. */
+    private static boolean isWorthRepeating(Reply reply) {
+      return !(reply instanceof Reply.Again
+          || reply instanceof Reply.Silent
+          || reply instanceof Reply.CannotHear);
     }
 
     void take(Meaning meaning) {
@@ -117,7 +125,7 @@ public final class Dialogue {
       List<Reply> troubles = new ArrayList<>();
       Rig rig = now.rig();
       for (Statement statement : statements) {
-        Optional<Reply> trouble = trouble(statement);
+        Optional<Reply> trouble = trouble(statement, statements);
         if (trouble.isPresent()) {
           troubles.add(trouble.get());
         } else {
@@ -132,27 +140,62 @@ public final class Dialogue {
         change(rig);
         now = now.with(now.floor().askingNothing().after(taken));
         if (troubles.isEmpty() && asked.filter(rig::has).isPresent()) {
-          missing();
+          askNext();
         }
       }
-      troubles.forEach(this::replyToTrouble);
+      reply(troubles);
+    }
+
+    /** Who answers a question is asked the next one. */
+    private void askNext() {
+      List<Slot> missing = catalogue.missing(now.rig());
+      if (missing.isEmpty()) {
+        replies.add(new Reply.Missing(missing));
+      } else {
+        ask(missing.get(0));
+      }
+    }
+
+    private void ask(Slot slot) {
+      now = now.with(now.floor().asking(slot));
+      replies.add(new Reply.Asked(slot));
     }
 
     /** Why a statement is not taken, if it is not. */
-    private Optional<Reply> trouble(Statement statement) {
+    private Optional<Reply> trouble(Statement statement, List<Statement> breath) {
       if (statement instanceof Statement.RopeAngle unclear) {
         return Optional.of(new Reply.WhichAngle(unclear.angle()));
       }
       Statement.Value value = (Statement.Value) statement;
-      Optional<Conflict.OutOfRange> offence = catalogue.offence(value.slot(), value.said().value());
-      return offence.map(Reply.Implausible::new);
+      if (breath.stream().anyMatch(other -> contradict(value, other))) {
+        return Optional.of(new Reply.SaidTwice(value.slot()));
+      }
+      return catalogue.offence(value.slot(), value.said().value()).map(Reply.Implausible::new);
     }
 
-    private void replyToTrouble(Reply trouble) {
-      replies.add(trouble);
-      if (trouble instanceof Reply.Implausible implausible) {
-        now = now.with(now.floor().asking(implausible.offence().slot()));
+    /** Two values for one slot, unless the later one adds to the earlier, as faults do. */
+    private static boolean contradict(Statement.Value value, Statement other) {
+      return other instanceof Statement.Value second
+          && second.slot() == value.slot()
+          && value.slot() != Slot.UNION
+          && !second.said().equals(value.said());
+    }
+
+    /** What was said of such a slot before is in doubt too. */
+    private void reply(List<Reply> troubles) {
+      for (Reply trouble : troubles.stream().distinct().toList()) {
+        replies.add(trouble);
+        if (trouble instanceof Reply.Implausible implausible) {
+          askAgain(implausible.offence().slot());
+        } else if (trouble instanceof Reply.SaidTwice twice) {
+          askAgain(twice.slot());
+        }
       }
+    }
+
+    private void askAgain(Slot slot) {
+      withdraw(slot);
+      now = now.with(now.floor().asking(slot));
     }
 
     /** A value said again without "correction": as a rule the latest stands, and is told so. */
@@ -167,48 +210,79 @@ public final class Dialogue {
           statement.slot(), standing, before.filter(earlier -> !earlier.equals(standing)));
     }
 
-    /** Puts a changed rig in place; a verdict on the old one no longer stands. */
+    /** Puts a changed rig in place; verdicts on what has changed no longer stand. */
     private void change(Rig rig) {
       Support support = now.redirects().support();
-      if (rig.equals(support.said())) {
-        return;
+      if (!rig.equals(support.said())) {
+        put(support.with(rig));
       }
-      if (support.verdict().isPresent()) {
-        replies.add(new Reply.VerdictCancelled());
+    }
+
+    private void put(Support support) {
+      List<Integer> fallen = new ArrayList<>(now.redirects().judged());
+      now = now.with(support);
+      fallen.removeAll(now.redirects().judged());
+      if (!fallen.isEmpty()) {
+        replies.add(new Reply.VerdictCancelled(fallen));
       }
-      now = now.with(support.with(rig));
     }
 
     private void correct(List<Statement> statements) {
-      Optional<Slot> latest = latestSlot();
+      List<Slot> dropped = new ArrayList<>(waitingSlots());
       if (statements.isEmpty()) {
-        if (latest.isEmpty()) {
-          replies.add(new Reply.NothingToTakeBack());
-          return;
-        }
-        remove(latest.get());
-        now = now.with(now.floor().waitingForNothing().askingToCorrect(latest.get()));
-        replies.add(new Reply.CorrectionAsked(latest.get()));
+        askToCorrect(latestSlot());
         return;
       }
       List<Item> waiting = new ArrayList<>();
       List<Reply> troubles = new ArrayList<>();
       for (Statement statement : statements) {
-        Optional<Reply> trouble = trouble(statement);
+        Optional<Reply> trouble = trouble(statement, statements);
         if (trouble.isPresent()) {
           troubles.add(trouble.get());
         } else {
           Statement.Value value = (Statement.Value) statement;
-          Optional<Said> before = now.rig().said(value.slot());
-          remove(value.slot());
-          waiting.add(new Item(value.slot(), value.said(), before));
+          waiting.add(new Item(value.slot(), value.said(), now.rig().said(value.slot())));
         }
+        slots(statement).forEach(this::withdraw);
+        dropped.removeAll(slots(statement));
       }
       now = now.with(now.floor().askingNothing().waitingForNothing());
+      if (!dropped.isEmpty()) {
+        replies.add(new Reply.Dropped(dropped));
+      }
       if (!waiting.isEmpty()) {
         await(waiting);
       }
-      troubles.forEach(this::replyToTrouble);
+      reply(troubles);
+    }
+
+    /** What a statement speaks of; an unclear rope angle may be either of two. */
+    private List<Slot> slots(Statement statement) {
+      return statement instanceof Statement.Value value
+          ? List.of(value.slot())
+          : Stream.of(Slot.INSIDE_ANGLE, Slot.BEND).filter(now.rig()::has).toList();
+    }
+
+    /** The latest value is wrong; what waited behind it is dropped aloud. */
+    private void askToCorrect(Optional<Slot> wrong) {
+      if (wrong.isEmpty()) {
+        replies.add(new Reply.NothingToTakeBack());
+        return;
+      }
+      List<Slot> dropped = new ArrayList<>(waitingSlots());
+      dropped.remove(wrong.get());
+      withdraw(wrong.get());
+      if (!dropped.isEmpty()) {
+        replies.add(new Reply.Dropped(dropped));
+      }
+      now = now.with(now.floor().waitingForNothing().askingToCorrect(wrong.get()));
+      replies.add(new Reply.CorrectionAsked(wrong.get()));
+    }
+
+    private List<Slot> waitingSlots() {
+      return now.floor().pending().orElse(null) instanceof Pending.Values values
+          ? values.items().stream().map(Item::slot).toList()
+          : List.of();
     }
 
     private Optional<Slot> latestSlot() {
@@ -228,8 +302,8 @@ public final class Dialogue {
       replies.add(new Reply.AffirmValue(waiting.first()));
     }
 
-    private void remove(Slot slot) {
-      change(now.rig().without(slot));
+    private void withdraw(Slot slot) {
+      change(now.rig().withdrawing(slot));
     }
 
     // ---- commands ----
@@ -276,7 +350,7 @@ public final class Dialogue {
       }
     }
 
-    private void onVerdict(java.util.function.Function<Verdict, Reply> reply) {
+    private void onVerdict(Function<Verdict, Reply> reply) {
       Optional<Verdict> standing = now.redirects().support().verdict();
       replies.add(standing.map(reply).orElseGet(Reply.NotJudged::new));
     }
@@ -300,13 +374,16 @@ public final class Dialogue {
         negative();
         return;
       }
+      if (now.floor().correcting()) {
+        now = now.with(now.floor().askingNothing());
+      }
       List<Item> latest = now.floor().latest();
       if (latest.isEmpty()) {
         replies.add(new Reply.NothingToTakeBack());
         return;
       }
       Item last = latest.get(latest.size() - 1);
-      remove(last.slot());
+      change(now.rig().without(last.slot()));
       now = now.with(now.floor().askingNothing().after(latest.subList(0, latest.size() - 1)));
       replies.add(new Reply.Scrapped(last));
     }
@@ -335,12 +412,10 @@ public final class Dialogue {
 
     private void negative() {
       Pending pending = now.floor().pending().orElse(null);
-      now = now.with(now.floor().waitingForNothing());
       if (pending instanceof Pending.Values values) {
-        replies.add(new Reply.CorrectionAsked(values.first().slot()));
-        now = now.with(now.floor().askingToCorrect(values.first().slot()));
+        askToCorrect(Optional.of(values.first().slot()));
       } else if (pending instanceof Pending.ClippedIn) {
-        now = now.with(now.gate().inDoubt());
+        now = now.with(now.floor().waitingForNothing()).with(now.gate().inDoubt());
         replies.add(new Reply.LanyardFirst(now.gate().wanted()));
       } else {
         dropLatest();
@@ -355,9 +430,10 @@ public final class Dialogue {
         return;
       }
       List<Slot> slots = latest.stream().map(Item::slot).distinct().toList();
-      slots.forEach(this::remove);
-      now = now.with(now.floor().after(List.of()).asking(slots.get(0)));
+      slots.forEach(this::withdraw);
+      now = now.with(now.floor().after(List.of()));
       replies.add(new Reply.Dropped(slots));
+      ask(slots.get(0));
     }
 
     // ---- the lanyard gate ----
@@ -375,11 +451,8 @@ public final class Dialogue {
     /** The gate is open and hands go to the redirect: it is no longer loaded. */
     private void begin(Change change) {
       Support support = now.redirects().support().withLoad(false);
-      if (change != Change.SET && support.verdict().isPresent()) {
-        replies.add(new Reply.VerdictCancelled());
-        support = support.with(support.said());
-      }
-      now = now.with(support).with(now.gate().nothingWanted());
+      put(change == Change.SET ? support : support.with(support.said()));
+      now = now.with(now.gate().nothingWanted());
     }
 
     private Reply clippedInReply(Optional<Change> change) {

@@ -2,6 +2,7 @@ package rigspeak.dialogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import rigspeak.rig.Rig;
 
@@ -59,9 +60,17 @@ public record Redirects(List<Support> all, int present) {
   }
 
   List<Integer> loaded() {
-    return IntStream.range(0, all.size())
-        .filter(i -> all.get(i).loaded())
-        .mapToObj(i -> i + 1)
+    return numbers(Support::loaded);
+  }
+
+  List<Integer> judged() {
+    return numbers(support -> support.verdict().isPresent());
+  }
+
+  private List<Integer> numbers(Predicate<Support> which) {
+    return IntStream.rangeClosed(1, all.size())
+        .filter(number -> which.test(all.get(number - 1)))
+        .boxed()
         .toList();
   }
 }

@@ -47,8 +47,19 @@ public sealed interface Reply {
     }
   }
 
-  /** A verdict that was given no longer stands, since something has changed. */
-  record VerdictCancelled() implements Reply {}
+  /**
+   * Verdicts that were given no longer stand, since something has changed.
+   *
+   * @param redirects whose verdicts, counted from one, at least one
+   */
+  record VerdictCancelled(List<Integer> redirects) implements Reply {
+    public VerdictCancelled {
+      redirects = List.copyOf(redirects);
+    }
+  }
+
+  /** Two different values for one slot in one breath; neither is taken. */
+  record SaidTwice(Slot slot) implements Reply {}
 
   /** A value that cannot be taken, with the reason; it is asked again. */
   record Implausible(Conflict.OutOfRange offence) implements Reply {}

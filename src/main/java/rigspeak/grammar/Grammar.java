@@ -40,14 +40,17 @@ public final class Grammar {
   /**
    * Reads a JSGF file.
    *
-   * @throws GrammarFault if the file cannot be read, names a rule that it does not define, or has a
-   *     rule that begins with itself
+   * @throws GrammarFault if the file cannot be read, names a rule that it does not define, has a
+   *     rule that begins with itself, or repeats a part that can be empty
    */
   public static Grammar read(URL file) {
     Grammar grammar = new Grammar(JsgfFile.rules(file));
     for (String rule : grammar.rules.keySet()) {
       grammar.refuseUndefinedNames(grammar.phrase(rule), file);
       grammar.refuseLeftRecursion(rule, file);
+    }
+    for (String rule : grammar.rules.keySet()) {
+      grammar.refuseEmptyRepeats(grammar.phrase(rule), file);
     }
     return grammar;
   }
@@ -181,6 +184,15 @@ public final class Grammar {
           null);
     }
     parts(phrase).forEach(part -> refuseUndefinedNames(part, file));
+  }
+
+  /** A part that can be said without a word could be repeated for ever. */
+  private void refuseEmptyRepeats(Phrase phrase, URL file) {
+    if (phrase instanceof Phrase.OnceOrMore again
+        && canBeEmpty(again.part(), new LinkedHashSet<>())) {
+      throw new GrammarFault("The grammar " + file + " repeats a part that can be empty.", null);
+    }
+    parts(phrase).forEach(part -> refuseEmptyRepeats(part, file));
   }
 
   private void refuseLeftRecursion(String rule, URL file) {

@@ -5,6 +5,7 @@ import edu.cmu.sphinx.jsgf.JSGFRuleGrammar;
 import edu.cmu.sphinx.jsgf.JSGFRuleGrammarFactory;
 import edu.cmu.sphinx.jsgf.JSGFRuleGrammarManager;
 import edu.cmu.sphinx.jsgf.parser.JSGFParser;
+import edu.cmu.sphinx.jsgf.parser.TokenMgrError;
 import edu.cmu.sphinx.jsgf.rule.JSGFRule;
 import edu.cmu.sphinx.jsgf.rule.JSGFRuleAlternatives;
 import edu.cmu.sphinx.jsgf.rule.JSGFRuleCount;
@@ -36,9 +37,19 @@ final class JsgfFile {
         rules.put(name, phrase(parsed.getRule(name)));
       }
       return rules;
-    } catch (IOException | JSGFGrammarParseException e) {
-      throw new GrammarFault("The grammar " + file + " cannot be read: " + e.getMessage(), e);
+    } catch (IOException e) {
+      throw new GrammarFault("The grammar " + file + " cannot be opened.", e);
+    } catch (JSGFGrammarParseException e) {
+      throw new GrammarFault(
+          "The grammar " + file + " has a mistake in line " + e.lineNumber + ".", e);
+    } catch (TokenMgrError e) {
+      throw new GrammarFault(
+          "The grammar " + file + " has a piece that is no grammar: " + firstLine(e) + ".", e);
     }
+  }
+
+  private static String firstLine(TokenMgrError e) {
+    return e.getMessage().lines().findFirst().orElse("");
   }
 
   private static Phrase phrase(JSGFRule rule) {

@@ -88,13 +88,13 @@ public final class Ear {
     if (words.contains(OTHER_SPEECH) || words.get(0).isEmpty()) {
       return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
     }
-    return new Recognised.Row(words, scorer.fits(end));
+    return new Recognised.Row(words, scorer.fit(end));
   }
 
   /** What the search says of an utterance. */
   sealed interface Recognised {
     /** A row of words that the grammar allows, and how well each fits. */
-    record Row(List<String> words, List<Double> fits) implements Recognised {}
+    record Row(List<String> words, NotingScorer.Fit fit) implements Recognised {}
 
     /** Nothing that could be taken. */
     record Not(Heard.Reason reason) implements Recognised {}

@@ -5,7 +5,9 @@ import edu.cmu.sphinx.decoder.scorer.SimpleAcousticScorer;
 import edu.cmu.sphinx.decoder.search.Token;
 import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.util.LogMath;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 
 /**
@@ -37,38 +39,60 @@ public final class NotingScorer extends SimpleAcousticScorer {
   }
 
   /**
-   * How well the words on a path fit what was heard.
+   * How well a path fits what was heard.
    *
    * @param end the last step of the path
-   * @return for each word from the first to the last, silences and unknown speech left out, the
-   *     mean over its frames of the natural logarithm of its likelihood less that of the best
-   *     sound; 0 is perfect
    */
-  List<Double> fits(Token end) {
-    List<Token> path = new ArrayList<>();
+  Fit fit(Token end) {
+    Deque<Token> path = new ArrayDeque<>();
     for (Token token = end; token != null; token = token.getPredecessor()) {
-      path.add(0, token);
+      path.push(token);
     }
-    List<Double> fits = new ArrayList<>();
-    double sum = 0;
-    int frames = 0;
+    List<Double> frames = new ArrayList<>();
+    List<Double> words = new ArrayList<>();
+    int wordStart = 0;
     boolean inWord = false;
-    int frame = 0;
     for (Token token : path) {
-      if (token.isWord() || token == end) {
-        if (inWord && frames > 0) {
-          fits.add(sum / frames);
+      if (token.isWord() || token.isFinal()) {
+        if (inWord && frames.size() > wordStart) {
+          words.add(mean(frames.subList(wordStart, frames.size())));
         }
         inWord = token.isWord() && !token.getWord().isFiller();
-        sum = 0;
-        frames = 0;
+        wordStart = frames.size();
       }
-      if (token.isEmitting() && frame < best.size()) {
-        sum += LogMath.getLogMath().logToLn(token.getAcousticScore() - best.get(frame));
-        frames++;
-        frame++;
+      if (token.isEmitting() && frames.size() < best.size()) {
+        float behind = token.getAcousticScore() - best.get(frames.size());
+        frames.add((double) LogMath.getLogMath().logToLn(behind));
       }
     }
-    return fits;
+    return new Fit(worst(words), mean(words), worstStretch(frames));
+  }
+
+  /**
+   * How well a path fits: the mean over frames of the natural logarithm of its likelihood less that
+   * of the best sound at that moment. 0 is perfect, more negative is worse.
+   *
+   * @param worstWord of the word that fits worst
+   * @param meanWord mean over the words
+   * @param worstStretch of the {@value #STRETCH} frames in a row that fit worst, pauses included
+   */
+  record Fit(double worstWord, double meanWord, double worstStretch) {
+    private static final int STRETCH = 20;
+  }
+
+  private static double worst(List<Double> values) {
+    return values.stream().mapToDouble(v -> v).min().orElse(0);
+  }
+
+  private static double mean(List<Double> values) {
+    return values.stream().mapToDouble(v -> v).average().orElse(0);
+  }
+
+  private static double worstStretch(List<Double> frames) {
+    double worst = 0;
+    for (int i = 0; i + Fit.STRETCH <= frames.size(); i++) {
+      worst = Math.min(worst, mean(frames.subList(i, i + Fit.STRETCH)));
+    }
+    return worst;
   }
 }

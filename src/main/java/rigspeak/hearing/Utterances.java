@@ -30,7 +30,7 @@ final class Utterances implements Listening {
   /** A larger share of clipped samples spoils the words. */
   private static final double MOST_CLIPPED = 0.02;
 
-  static java.util.List<Double> lastFits = java.util.List.of();
+  static NotingScorer.Fit lastFits;
   private final Ear ear;
   private final SoundStream stream;
   private final Endpointer endpointer = new Endpointer(ENDS);
@@ -107,7 +107,7 @@ final class Utterances implements Listening {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
     }
     if (recognised instanceof Ear.Recognised.Row row) {
-      lastFits = row.fits();
+      lastFits = row.fit();
       return new Heard.Words(row.words(), when);
     }
     return new Heard.NotUnderstood(((Ear.Recognised.Not) recognised).reason(), when);

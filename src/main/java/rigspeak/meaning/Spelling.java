@@ -9,6 +9,11 @@ import java.util.regex.Pattern;
 /** Brings typed text to the form in which words are heard: lower case, no marks, no figures. */
 public final class Spelling {
   private static final Pattern FIGURES = Pattern.compile("(\\d{1,5})(?:\\.(\\d{1,3}))?");
+
+  /** A mark between two figures is not one of them: "0,5" is no number that can be said. */
+  private static final Pattern BETWEEN_WORDS =
+      Pattern.compile("(?:\\s|(?<![0-9])[,;:!?]|[,;:!?](?![0-9]))+");
+
   private static final List<String> UNITS =
       List.of(
           "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
@@ -23,7 +28,7 @@ public final class Spelling {
   public static List<String> words(String text) {
     List<String> words = new ArrayList<>();
     String plain = text.toLowerCase(Locale.ROOT).replace('\u2019', '\'');
-    for (String piece : plain.split("[\\s,;:!?]+", -1)) {
+    for (String piece : BETWEEN_WORDS.split(plain, -1)) {
       String word = piece.replaceAll("[.]+$", "");
       if (word.isEmpty()) {
         continue;
