@@ -165,16 +165,15 @@ public final class Answers {
   }
 
   private static String saidTwice(Slot slot) {
-    return sentence("You said two things for " + SlotWords.name(slot), "say the right one");
+    return text(sentence("you said two things for " + SlotWords.name(slot)), "Say it again.");
   }
 
   private String verdictCancelled(List<Integer> redirects) {
-    String which = list(redirects.stream().map(Numbers::whole).toList());
+    String which = list(redirects.stream().map(VerdictWords::redirect).toList());
+    String cancelled = "the verdict on " + which + " no longer stands";
     return or(
-        "That changes the rig, so the verdict on redirect "
-            + which
-            + " no longer stands. Check again.",
-        "The verdict on redirect " + which + " no longer stands.");
+        text(sentence("that changes the rig", "so " + cancelled), "Check again."),
+        sentence(cancelled));
   }
 
   // ---- the lanyard ----

@@ -57,12 +57,20 @@ final class SpeciesName {
           "virginia", "Virginia",
           "yellow-poplar", "yellow poplar");
 
+  /** By itself "beech" sounds like "birch", so nobody can say it by itself. */
+  private static final Map<Set<String>, String> LONGER = Map.of(Set.of("beech"), "American beech");
+
   private SpeciesName() {}
 
   static String of(Value.Species species) {
     if (species.isUnknown()) {
       return "unknown";
     }
+    String longer = LONGER.get(species.words());
+    return longer != null ? longer : inOrder(species);
+  }
+
+  private static String inOrder(Value.Species species) {
     return species.words().stream()
         .sorted(Comparator.comparingInt(SpeciesName::rank).thenComparing(word -> word))
         .map(word -> SPOKEN.getOrDefault(word, word))

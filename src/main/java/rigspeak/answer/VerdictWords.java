@@ -163,7 +163,7 @@ final class VerdictWords {
     boolean refused = judged.rating() == Rating.REFUSE;
     double use = refused ? governing.utilisation().nominal() : governing.utilisation().high();
     String subject = subject(governing.kind(), judged.rig().said());
-    String takes = Amounts.shareOf(use, counted(governing.kind()));
+    String takes = Amounts.shareOf(use, "what I count on");
     String full =
         switch (judged.rating()) {
           case GOOD -> sentence("closest to its limit is " + subject, "at worst " + takes);
@@ -174,20 +174,16 @@ final class VerdictWords {
     return or(full, sentence(subject, takes));
   }
 
-  private static String counted(CheckKind kind) {
-    return kind == CheckKind.SLIP ? "the grip I count on" : "what I count on";
-  }
-
   private static String subject(CheckKind kind, Rig said) {
     return switch (kind) {
       case LIMB_AT_UNION -> "the limb at the union";
       case LIMB_AT_SLING -> "the limb under the sling";
       case SHEAR_AT_UNION -> "the shear at the union";
       case SHEAR_AT_SLING -> "the shear under the sling";
-      case COLUMN -> "the push along the limb";
+      case COLUMN -> "the limb end on";
       case SHELL -> "the hollow";
       case SLING -> "the sling";
-      case SLIP -> "the pull along the limb";
+      case SLIP -> "the grip of the sling";
       case CONNECTOR -> connector(said);
       case ROPE -> "the rope";
     };
@@ -450,13 +446,14 @@ final class VerdictWords {
 
   private String unknown(Verdict.CannotSay cannotSay) {
     List<Conflict> conflicts = cannotSay.conflicts();
-    int told = Math.min(MOST_ITEMS, conflicts.size());
+    int most = detail == Detail.FULL ? MOST_ITEMS : MOST_ITEMS - 1;
+    int told = Math.min(most, conflicts.size());
     List<String> sentences = new ArrayList<>();
     conflicts.subList(0, told).forEach(conflict -> sentences.add(ConflictWords.of(conflict)));
     if (conflicts.size() > told) {
       sentences.add(more(conflicts.size() - told, "thing does", "things do") + " not fit.");
     }
-    sentences.add(missing(cannotSay.missing(), MOST_ITEMS - told));
+    sentences.add(missing(cannotSay.missing(), most - told));
     return text(sentences);
   }
 

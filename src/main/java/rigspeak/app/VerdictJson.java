@@ -50,7 +50,7 @@ final class VerdictJson {
         "reasons",
         keys(
             judged.checks().stream()
-                .filter(check -> check.utilisation().high() > 1)
+                .filter(check -> !check.staysWithin())
                 .map(check -> check.kind().key())
                 .toList()));
     json.set("missing_slots", NODES.arrayNode());

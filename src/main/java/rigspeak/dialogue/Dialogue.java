@@ -240,8 +240,7 @@ public final class Dialogue {
         if (trouble.isPresent()) {
           troubles.add(trouble.get());
         } else {
-          Statement.Value value = (Statement.Value) statement;
-          waiting.add(new Item(value.slot(), value.said(), now.rig().said(value.slot())));
+          addTo(waiting, (Statement.Value) statement);
         }
         slots(statement).forEach(this::withdraw);
         dropped.removeAll(slots(statement));
@@ -254,6 +253,19 @@ public final class Dialogue {
         await(waiting);
       }
       reply(troubles);
+    }
+
+    /** Said twice for one slot in a breath, as two faults of a union are, it waits as one item. */
+    private void addTo(List<Item> waiting, Statement.Value value) {
+      for (int i = 0; i < waiting.size(); i++) {
+        Item item = waiting.get(i);
+        if (item.slot() == value.slot()) {
+          Said both = new Said(value.said().value().after(item.said().value()), value.said().how());
+          waiting.set(i, new Item(item.slot(), both, item.before()));
+          return;
+        }
+      }
+      waiting.add(new Item(value.slot(), value.said(), now.rig().said(value.slot())));
     }
 
     /** What a statement speaks of; an unclear rope angle may be either of two. */
@@ -374,8 +386,12 @@ public final class Dialogue {
         negative();
         return;
       }
-      if (now.floor().correcting()) {
+      Optional<Slot> wanted = now.asked().filter(now.rig().withdrawn()::contains);
+      if (wanted.isPresent()) {
+        change(now.rig().without(wanted.get()));
         now = now.with(now.floor().askingNothing());
+        replies.add(new Reply.Dropped(List.of(wanted.get())));
+        return;
       }
       List<Item> latest = now.floor().latest();
       if (latest.isEmpty()) {

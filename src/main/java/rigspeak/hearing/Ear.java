@@ -80,15 +80,42 @@ public final class Ear {
     network.hear(graph(expected));
     source.begin(frames);
     Result result = decoder.decode(null);
-    Token end = result == null ? null : result.getBestFinalToken();
-    if (end == null) {
-      return new Recognised.Not(Heard.Reason.UNFINISHED);
+    Token inGrammar = null;
+    Token other = null;
+    for (Token token : result == null ? List.<Token>of() : result.getResultTokens()) {
+      if (token.getWordPathNoFiller().contains(OTHER_SPEECH)) {
+        other = better(other, token);
+      } else {
+        inGrammar = better(inGrammar, token);
+      }
     }
-    List<String> words = List.of(end.getWordPathNoFiller().strip().split("\\s+", -1));
-    if (words.contains(OTHER_SPEECH) || words.get(0).isEmpty()) {
+    lastMargin = "none";
+    if (inGrammar == null) {
+      return new Recognised.Not(
+          other == null ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
+    }
+    int n = 1;
+
+    lastMargin =
+        (other == null
+                ? "inf"
+                : String.format(
+                    "%.2f",
+                    edu.cmu.sphinx.util.LogMath.getLogMath()
+                        .logToLn(inGrammar.getScore() - other.getScore())))
+            + ";"
+            + n;
+    List<String> words = List.of(inGrammar.getWordPathNoFiller().strip().split("\\s+", -1));
+    if (words.get(0).isEmpty()) {
       return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
     }
-    return new Recognised.Row(words, scorer.fit(end));
+    return new Recognised.Row(words, scorer.fit(inGrammar));
+  }
+
+  static String lastMargin = "";
+
+  private static Token better(Token one, Token another) {
+    return one == null || another.getScore() > one.getScore() ? another : one;
   }
 
   /** What the search says of an utterance. */

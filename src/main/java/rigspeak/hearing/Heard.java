@@ -55,7 +55,7 @@ public sealed interface Heard {
    * @param startSeconds from the beginning of the stream to the first sample
    * @param endSeconds from the beginning of the stream to the last sample, the closing pause
    *     included
-   * @param busySeconds time spent on recognising, waiting for sound left out
+   * @param busySeconds processor time spent on recognising
    * @param lagSeconds time from the arrival of the last sample to the result
    */
   record Stretch(double startSeconds, double endSeconds, double busySeconds, double lagSeconds) {}

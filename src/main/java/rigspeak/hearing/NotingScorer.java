@@ -16,6 +16,9 @@ import java.util.List;
  * beside the grammar, these are nearly all sounds there are.
  */
 public final class NotingScorer extends SimpleAcousticScorer {
+  /** Frames of a pause in which somebody could have said something: 0.3 s. */
+  private static final int LONG_PAUSE = 30;
+
   private final List<Float> best = new ArrayList<>();
 
   /** For Sphinx4's configuration. */
@@ -48,51 +51,45 @@ public final class NotingScorer extends SimpleAcousticScorer {
     for (Token token = end; token != null; token = token.getPredecessor()) {
       path.push(token);
     }
-    List<Double> frames = new ArrayList<>();
     List<Double> words = new ArrayList<>();
-    int wordStart = 0;
-    boolean inWord = false;
+    List<Double> pauses = new ArrayList<>();
+    double sum = 0;
+    int count = 0;
+    int frame = 0;
+    Token word = null;
     for (Token token : path) {
       if (token.isWord() || token.isFinal()) {
-        if (inWord && frames.size() > wordStart) {
-          words.add(mean(frames.subList(wordStart, frames.size())));
+        if (word != null && count > 0) {
+          if (!word.getWord().isFiller()) {
+            words.add(sum / count);
+          } else if (count >= LONG_PAUSE) {
+            pauses.add(sum / count);
+          }
         }
-        inWord = token.isWord() && !token.getWord().isFiller();
-        wordStart = frames.size();
+        word = token.isWord() ? token : null;
+        sum = 0;
+        count = 0;
       }
-      if (token.isEmitting() && frames.size() < best.size()) {
-        float behind = token.getAcousticScore() - best.get(frames.size());
-        frames.add((double) LogMath.getLogMath().logToLn(behind));
+      if (token.isEmitting() && frame < best.size()) {
+        sum += LogMath.getLogMath().logToLn(token.getAcousticScore() - best.get(frame));
+        count++;
+        frame++;
       }
     }
-    return new Fit(worst(words), mean(words), worstStretch(frames));
+    return new Fit(worst(words), worst(pauses));
   }
 
   /**
-   * How well a path fits: the mean over frames of the natural logarithm of its likelihood less that
-   * of the best sound at that moment. 0 is perfect, more negative is worse.
+   * How well a path fits: the mean over the frames of a word or pause of the natural logarithm of
+   * its likelihood less that of the best sound at that moment. 0 is perfect, more negative is
+   * worse.
    *
    * @param worstWord of the word that fits worst
-   * @param meanWord mean over the words
-   * @param worstStretch of the {@value #STRETCH} frames in a row that fit worst, pauses included
+   * @param worstPause of the pause that fits worst: badly if somebody spoke in it
    */
-  record Fit(double worstWord, double meanWord, double worstStretch) {
-    private static final int STRETCH = 20;
-  }
+  record Fit(double worstWord, double worstPause) {}
 
   private static double worst(List<Double> values) {
     return values.stream().mapToDouble(v -> v).min().orElse(0);
-  }
-
-  private static double mean(List<Double> values) {
-    return values.stream().mapToDouble(v -> v).average().orElse(0);
-  }
-
-  private static double worstStretch(List<Double> frames) {
-    double worst = 0;
-    for (int i = 0; i + Fit.STRETCH <= frames.size(); i++) {
-      worst = Math.min(worst, mean(frames.subList(i, i + Fit.STRETCH)));
-    }
-    return worst;
   }
 }

@@ -2,6 +2,8 @@ package rigspeak.hearing;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
@@ -13,6 +15,8 @@ import rigspeak.grammar.Expected;
 
 /** Cuts a stream into utterances and has each recognised while it is being said. */
 final class Utterances implements Listening {
+  private static final ThreadMXBean CPU = ManagementFactory.getThreadMXBean();
+
   private static final Endpointer.Settings ENDS = new Endpointer.Settings(9, 8, 15, 50, 20 * 100);
 
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
@@ -38,7 +42,6 @@ final class Utterances implements Listening {
   private long framesRead;
   private boolean streamEnded;
   private boolean anythingSaid;
-  private long waitedNanos;
   private long lastArrival;
 
   Utterances(Ear ear, SoundStream stream) {
@@ -82,8 +85,7 @@ final class Utterances implements Listening {
   private Heard utterance(Expected expected) throws IOException {
     long from = framesRead - leader.size();
     Spoken spoken = new Spoken();
-    long begun = System.nanoTime();
-    waitedNanos = 0;
+    long begun = CPU.getCurrentThreadCpuTime();
     Ear.Recognised recognised;
     try {
       recognised = ear.recognise(expected, spoken::next);
@@ -93,7 +95,7 @@ final class Utterances implements Listening {
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
-    Heard.Stretch when = stretch(from, System.nanoTime() - begun - waitedNanos);
+    Heard.Stretch when = stretch(from, CPU.getCurrentThreadCpuTime() - begun);
     if (spoken.meter.level().clippedShare() > MOST_CLIPPED) {
       return new Heard.Clipped(when);
     }
@@ -122,7 +124,6 @@ final class Utterances implements Listening {
   private short[] frame() throws IOException {
     short[] frame = new short[Endpointer.FRAME];
     int length = 0;
-    long begun = System.nanoTime();
     while (length < frame.length) {
       int read = stream.read(frame, length, frame.length - length);
       if (read == SoundStream.END) {
@@ -132,7 +133,6 @@ final class Utterances implements Listening {
       length += read;
     }
     lastArrival = System.nanoTime();
-    waitedNanos += lastArrival - begun;
     if (length == 0) {
       return null;
     }

@@ -2,6 +2,7 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.linguist.dictionary.Dictionary;
 import edu.cmu.sphinx.linguist.language.grammar.GrammarNode;
+import edu.cmu.sphinx.util.LogMath;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -88,6 +89,7 @@ public final class WordNetwork extends edu.cmu.sphinx.linguist.language.grammar.
       GrammarNode pause = createGrammarNode(Dictionary.SILENCE_SPELLING);
       place.add(pause, SURE);
       pause.add(place, SURE);
+      float share = LogMath.getLogMath().linearToLog(1.0 / graph.next().get(i).size());
       if (graph.mayEnd().get(i)) {
         place.add(end, SURE);
       }
@@ -98,7 +100,7 @@ public final class WordNetwork extends edu.cmu.sphinx.linguist.language.grammar.
           word.add(places.get(way.getValue()), SURE);
           words.put(way.getKey() + ' ' + way.getValue(), word);
         }
-        place.add(word, SURE);
+        place.add(word, share);
       }
     }
     return new Built(start, super.getGrammarNodes());

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 
 /** Brings typed text to the form in which words are heard: lower case, no marks, no figures. */
 public final class Spelling {
+  private static final int LONGEST_LINE = 2_000;
   private static final Pattern FIGURES = Pattern.compile("(\\d{1,5})(?:\\.(\\d{1,3}))?");
 
   /** A mark between two figures is not one of them: "0,5" is no number that can be said. */
@@ -24,12 +25,18 @@ public final class Spelling {
 
   private Spelling() {}
 
-  /** The words of a typed line. Figures that are too long to say are left as they stand. */
+  /**
+   * The words of a typed line. Figures that are too long to say are left as they stand, and so is
+   * what makes no sense; of a line that nobody could say in a breath nothing is read.
+   */
   public static List<String> words(String text) {
     List<String> words = new ArrayList<>();
+    if (text.length() > LONGEST_LINE) {
+      return List.of("...");
+    }
     String plain = text.toLowerCase(Locale.ROOT).replace('\u2019', '\'');
     for (String piece : BETWEEN_WORDS.split(plain, -1)) {
-      String word = piece.replaceAll("[.]+$", "");
+      String word = withoutFullStops(piece);
       if (word.isEmpty()) {
         continue;
       }
@@ -41,6 +48,14 @@ public final class Spelling {
       }
     }
     return List.copyOf(words);
+  }
+
+  private static String withoutFullStops(String piece) {
+    int end = piece.length();
+    while (end > 0 && piece.charAt(end - 1) == '.') {
+      end--;
+    }
+    return piece.substring(0, end);
   }
 
   private static void sayFigures(Matcher figures, List<String> words) {

@@ -1,5 +1,8 @@
 package rigspeak.mechanics;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The limb as a beam held at its union, with the sling somewhere along it.
  *
@@ -8,11 +11,12 @@ package rigspeak.mechanics;
  * axis, so that its square part twists the limb with {@code perpendicular d/2} and its axial part
  * bends it with {@code |along| d/2} in a direction that is not known (it is taken to add). A basket
  * pulls on the axis. The limb's own weight and the load are never credited against each other:
- * where they act alike they add, where they oppose the larger one counts alone. Left out: the
- * growth of the bending by the deflection (see {@link EulerColumn#stiffnessLeft}), what the union's
- * grain does, dynamic sway. Source: cantilever with end load, source 6; the eccentric pull, source
- * 6 and geometry. Units: SI; signs as in {@link SectionLoad}. Range: arm 0 to 100 m, eccentricity 0
- * to 5 m.
+ * where they act alike they add, where they oppose each counts alone, and which is worse depends on
+ * what the section holds either way; so there may be several cases. Left out: the growth of the
+ * bending by the deflection (see {@link EulerColumn#stiffnessLeft}), what the union's grain does,
+ * dynamic sway. Source: cantilever with end load, source 6; the eccentric pull, source 6 and
+ * geometry. Units: SI; signs as in {@link SectionLoad}. Range: arm 0 to 100 m, eccentricity 0 to 5
+ * m.
  *
  * <p>Tested by: a 150 mm limb with 1 kN at 1.5 m and with a twist of 100 N m (source 6), shafts in
  * bending, torsion and compression, doubled diameter.
@@ -47,33 +51,42 @@ public record CantileverLimb(double armM, double eccentricityM, OwnWeight ownWei
     return new CantileverLimb(armM, 0, ownWeight);
   }
 
-  /** What the section at the union carries. */
-  public SectionLoad atUnion(LimbLoad load) {
+  /** All that the section at the union may carry: one case, or more where the weight opposes. */
+  public List<SectionLoad> atUnion(LimbLoad load) {
     return section(load, armM, 0);
   }
 
-  /** What the section just inside the sling carries. */
-  public SectionLoad atSling(LimbLoad load) {
+  /** The same for the section just inside the sling. */
+  public List<SectionLoad> atSling(LimbLoad load) {
     return section(load, 0, armM);
   }
 
-  private SectionLoad section(LimbLoad load, double leverM, double distanceM) {
+  private List<SectionLoad> section(LimbLoad load, double leverM, double distanceM) {
     LimbLoad weight = ownWeight.beyond(distanceM);
-    double topN = together(load.topN(), weight.topN());
-    return new SectionLoad(
-        together(load.alongN(), weight.alongN()),
-        together(load.topN() * leverM, ownWeight.topMomentNm(distanceM)),
-        load.sideN() * leverM,
-        Math.abs(load.alongN()) * eccentricityM,
-        Math.sqrt(topN * topN + load.sideN() * load.sideN()),
-        load.perpendicularN() * eccentricityM);
+    double weightNm = ownWeight.topMomentNm(distanceM);
+    double loadNm = load.topN() * leverM;
+    double topN =
+        load.topN() * weight.topN() >= 0
+            ? load.topN() + weight.topN()
+            : Math.max(Math.abs(load.topN()), Math.abs(weight.topN()));
+    List<SectionLoad> cases = new ArrayList<>(1);
+    for (double alongN : eitherWay(load.alongN(), weight.alongN())) {
+      for (double topNm : eitherWay(loadNm, weightNm)) {
+        cases.add(
+            new SectionLoad(
+                alongN,
+                topNm,
+                load.sideN() * leverM,
+                Math.abs(load.alongN()) * eccentricityM,
+                Math.sqrt(topN * topN + load.sideN() * load.sideN()),
+                load.perpendicularN() * eccentricityM));
+      }
+    }
+    return cases;
   }
 
-  /** The sum where both have one sign, the larger one alone where they oppose. */
-  private static double together(double load, double weight) {
-    if (load * weight >= 0) {
-      return load + weight;
-    }
-    return Math.abs(load) >= Math.abs(weight) ? load : weight;
+  /** The sum where both have one sign, each alone where they oppose. */
+  private static double[] eitherWay(double load, double weight) {
+    return load * weight >= 0 ? new double[] {load + weight} : new double[] {load, weight};
   }
 }

@@ -28,7 +28,7 @@ public final class Capstan {
    */
   public static Interval tensionRatio(double friction, double wrapRad) {
     double high = largestRatio(friction, wrapRad);
-    return new Interval(1 / high, high);
+    return Interval.of(1 / high, high);
   }
 
   /** The tight leg's tension as a multiple of the slack leg's when the rope is about to slip. */

@@ -22,4 +22,15 @@ public record Check(
   public Check {
     sources = List.copyOf(sources);
   }
+
+  /**
+   * How much of its limit a check may use in its worst case and still be good. A search over a box
+   * can miss a little; what it may leave over must not reach the limit. A judgement.
+   */
+  public static final double WELL_WITHIN = 0.98;
+
+  /** Within its limit whatever may be true. */
+  public boolean staysWithin() {
+    return utilisation.high() <= WELL_WITHIN;
+  }
 }

@@ -77,8 +77,7 @@ public final class Judge {
     if (checks.stream().anyMatch(check -> !(check.utilisation().nominal() <= 1))) {
       return Rating.REFUSE;
     }
-    boolean alwaysWithin = checks.stream().allMatch(check -> check.utilisation().high() <= 1);
-    return alwaysWithin ? Rating.GOOD : Rating.MARGINAL;
+    return checks.stream().allMatch(Check::staysWithin) ? Rating.GOOD : Rating.MARGINAL;
   }
 
   private static Check governing(List<Check> checks, Rating rating) {

@@ -112,7 +112,7 @@ final class Remedies {
 
   /** By how much the worst utilisation is over its limit; a rig that cannot be is far over. */
   private double over(Rig rig) {
-    return judge.worst(rig, SEARCH_SAMPLES).orElse(Double.MAX_VALUE) - 1;
+    return judge.worst(rig, SEARCH_SAMPLES).orElse(Double.MAX_VALUE) - Check.WELL_WITHIN;
   }
 
   private boolean isGood(Rig rig) {

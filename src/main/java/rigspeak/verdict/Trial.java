@@ -106,13 +106,16 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
       double union = rig.union().factor(diameterM / point.get(Measure.STEM_DIAMETER));
       double growth = bendingGrowth(section, outM);
 
-      SectionStress atUnion = section.under(acrossTheUnion(limb.atUnion(peak), rig.union()));
-      SectionStress atSling = section.under(limb.atSling(peak));
+      List<SectionStress> atUnion =
+          limb.atUnion(peak).stream()
+              .map(load -> section.under(acrossTheUnion(load, rig.union())))
+              .toList();
+      List<SectionStress> atSling = limb.atSling(peak).stream().map(section::under).toList();
       holdBending(CheckKind.LIMB_AT_UNION, atUnion, growth, union);
       holdBending(CheckKind.LIMB_AT_SLING, atSling, growth, 1);
       double shearPa = rig.wood().shear().allowed();
-      hold(CheckKind.SHEAR_AT_UNION, atUnion.shearPa(), shearPa * union);
-      hold(CheckKind.SHEAR_AT_SLING, atSling.shearPa(), shearPa);
+      hold(CheckKind.SHEAR_AT_UNION, atUnion.get(0).shearPa(), shearPa * union);
+      hold(CheckKind.SHEAR_AT_SLING, atSling.get(0).shearPa(), shearPa);
       hold(CheckKind.COLUMN, pushN(), columnN(section, outM));
       if (rig.measures().containsKey(Measure.CAVITY)) {
         hold(CheckKind.SHELL, hollow, rig.hollow().limit().value());
@@ -124,13 +127,16 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
      * tension along the grain the bending strength stands, which clear wood exceeds in tension
      * (Wood Handbook, chapter 5).
      */
-    private void holdBending(CheckKind kind, SectionStress stress, double growth, double union) {
+    private void holdBending(
+        CheckKind kind, List<SectionStress> cases, double growth, double union) {
       double bendingPa = rig.wood().bending().allowed();
-      double axialShare =
-          stress.axialPa() < 0
-              ? -stress.axialPa() * bendingPa / rig.wood().compression().allowed()
-              : stress.axialPa();
-      hold(kind, stress.bendingPa() * growth + axialShare, bendingPa * union);
+      double pushShare = bendingPa / rig.wood().compression().allowed();
+      double worstPa = 0;
+      for (SectionStress stress : cases) {
+        double axialPa = stress.axialPa() < 0 ? -stress.axialPa() * pushShare : stress.axialPa();
+        worstPa = Math.max(worstPa, stress.bendingPa() * growth + axialPa);
+      }
+      hold(kind, worstPa, bendingPa * union);
     }
 
     /** A union holds less against lifting and side load than against load from above. */

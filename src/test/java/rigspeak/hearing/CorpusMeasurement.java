@@ -1,7 +1,6 @@
 package rigspeak.hearing;
 
 import java.io.IOException;
-import java.io.PrintStream;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,8 +23,6 @@ final class CorpusMeasurement {
   private final Grammar grammar = Grammar.bundled();
   private final Map<String, Score> scores = new TreeMap<>();
   private final List<String> errors = new ArrayList<>();
-
-  private CorpusMeasurement() {}
 
   /** One recording of the corpus. */
   record Recording(Path file, String voice, boolean talk, boolean heldOut) {
@@ -117,7 +114,7 @@ final class CorpusMeasurement {
     }
   }
 
-  private enum Outcome {
+  enum Outcome {
     RIGHT,
     WRONG,
     REFUSED
@@ -134,10 +131,31 @@ final class CorpusMeasurement {
     }
   }
 
-  private void print(PrintStream out) {
-    out.println("| voice | said | right % | wrong % | refused % | real-time factor |");
-    out.println("|---|---|---|---|---|---|");
-    scores.forEach((row, score) -> out.println("| " + row + " " + score));
+  void measure(Ear ear, List<Recording> recordings) throws IOException {
+    for (Recording recording : recordings) {
+      take(recording, heard(ear, recording.file(), Expected.anything()));
+    }
+  }
+
+  /** Share of the recordings of a row that came out so, 0 to 1. */
+  double share(String row, Outcome outcome) {
+    Score score = scores.get(row);
+    int count =
+        switch (outcome) {
+          case RIGHT -> score.right;
+          case WRONG -> score.wrong;
+          case REFUSED -> score.said - score.right - score.wrong;
+        };
+    return count / (double) score.said;
+  }
+
+  /** The table of docs/hearing.md. */
+  String table() {
+    StringBuilder table = new StringBuilder();
+    table.append("| voice | said | right % | wrong % | refused % | real-time factor |\n");
+    table.append("|---|---|---|---|---|---|\n");
+    scores.forEach((row, score) -> table.append("| " + row + " " + score + "\n"));
+    return table.toString();
   }
 
   public static void main(String[] args) throws Exception {
@@ -153,10 +171,8 @@ final class CorpusMeasurement {
             ? Path.of(args[2]).toUri().toURL()
             : Ear.class.getResource("/rigspeak/hearing/ear.xml");
     Ear ear = Ear.open(measurement.grammar, settings);
-    for (Recording recording : recordings) {
-      measurement.take(recording, heard(ear, recording.file(), Expected.anything()));
-    }
-    measurement.print(System.out);
+    measurement.measure(ear, recordings);
+    System.out.print(measurement.table());
     if (args.length > 3) {
       measurement.errors.forEach(System.out::println);
     }

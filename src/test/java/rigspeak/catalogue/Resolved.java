@@ -1,0 +1,32 @@
+package rigspeak.catalogue;
+
+import rigspeak.rig.HowGot;
+import rigspeak.rig.ResolvedRig;
+import rigspeak.rig.Rig;
+import rigspeak.rig.Said;
+import rigspeak.rig.Slot;
+import rigspeak.rig.Spoken;
+import rigspeak.rig.Value;
+
+/** What the catalogue makes of the stout rig, said otherwise in parts. */
+final class Resolved {
+  static final Catalogue CATALOGUE = Catalogue.bundled();
+
+  private Resolved() {}
+
+  static ResolvedRig stoutBut(String lines) {
+    return known(Spoken.with(Spoken.rig(Spoken.STOUT), lines));
+  }
+
+  static ResolvedRig ofSpecies(Value.Species species) {
+    return known(Spoken.rig(Spoken.STOUT).with(Slot.SPECIES, new Said(species, HowGot.BY_EYE)));
+  }
+
+  static ResolvedRig known(Rig rig) {
+    Resolution resolution = CATALOGUE.resolve(rig);
+    if (resolution instanceof Resolution.Known known) {
+      return known.rig();
+    }
+    throw new AssertionError("not known: " + resolution);
+  }
+}

@@ -1,0 +1,139 @@
+package rigspeak.dialogue;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import rigspeak.catalogue.Catalogue;
+import rigspeak.catalogue.Resolution;
+import rigspeak.grammar.Grammar;
+import rigspeak.grammar.Phrase;
+import rigspeak.grammar.Sentences;
+import rigspeak.meaning.Meaning;
+import rigspeak.meaning.Meaning.Command;
+import rigspeak.meaning.Meaning.Statement;
+import rigspeak.meaning.Understanding;
+
+/**
+ * Somebody who says anything at all, but often enough what leads far: whole rigs, checks, the
+ * lanyard step by step, each now and then with a word between.
+ */
+final class RandomTalk {
+  private static final Grammar GRAMMAR = Grammar.bundled();
+  private static final Sentences SENTENCES = new Sentences(GRAMMAR);
+  private static final Understanding UNDERSTANDING = new Understanding(GRAMMAR);
+  private static final Catalogue CATALOGUE = Catalogue.bundled();
+  private static final int STATEMENTS = 400;
+
+  /** Checks of whole rigs are slow; so many of them are made in one talk. */
+  private static final int CHECKS = 8;
+
+  private static final List<Meaning> CHANGE_OVER =
+      List.of(
+          Command.CHECK,
+          Command.SET,
+          Command.CLIPPED_IN,
+          Command.AFFIRM,
+          Command.LOADED,
+          Command.LANYARD_RELEASED);
+
+  private final SplittableRandom random;
+  private final List<Statement> statements = new ArrayList<>();
+  private final List<Meaning> goodRig = new ArrayList<>();
+  private final Deque<Meaning> planned = new ArrayDeque<>();
+  private int checks;
+
+  RandomTalk(long seed) {
+    this.random = new SplittableRandom(seed);
+    Phrase statement = new Phrase.Rule("statement");
+    while (statements.size() < STATEMENTS) {
+      Meaning meaning =
+          UNDERSTANDING.understand(SENTENCES.any(statement, random).text(), Optional.empty());
+      if (meaning instanceof Meaning.Values values) {
+        statements.addAll(values.statements());
+      }
+    }
+    for (String line : Situation.rigs().get("good")) {
+      goodRig.add(meaning(line));
+    }
+  }
+
+  Meaning next(Conversation now) {
+    if (!planned.isEmpty() && random.nextDouble() < 0.95) {
+      return cheap(planned.poll(), now);
+    }
+    double draw = random.nextDouble();
+    if (draw < 0.02) {
+      if (random.nextBoolean()) {
+        planned.addAll(List.of(Command.AFFIRM, Command.AFFIRM, Command.NEXT));
+      }
+      planned.addAll(goodRig);
+      planned.addAll(CHANGE_OVER);
+    } else if (draw < 0.07) {
+      planned.addAll(CHANGE_OVER.subList(1 + random.nextInt(4), CHANGE_OVER.size()));
+    }
+    return cheap(anything(), now);
+  }
+
+  private Meaning anything() {
+    double draw = random.nextDouble();
+    if (draw < 0.40) {
+      return pick(Command.values());
+    }
+    if (draw < 0.60) {
+      return new Meaning.Values(some(1 + random.nextInt(3)));
+    }
+    if (draw < 0.70) {
+      return new Meaning.Correction(some(random.nextInt(4)));
+    }
+    if (draw < 0.75) {
+      return new Meaning.GoTo(1 + random.nextInt(4));
+    }
+    if (draw < 0.80) {
+      return new Meaning.NotUnderstood(pick(Meaning.Reason.values()), "");
+    }
+    if (draw < 0.83) {
+      return new Meaning.CannotHear(pick(Meaning.Trouble.values()));
+    }
+    // What moves something that waits.
+    return pick(
+        Command.AFFIRM,
+        Command.NEGATIVE,
+        Command.SCRAP,
+        Command.CLIPPED_IN,
+        Command.LOADED,
+        Command.LANYARD_RELEASED);
+  }
+
+  private List<Statement> some(int howMany) {
+    List<Statement> some = new ArrayList<>();
+    for (int i = 0; i < howMany; i++) {
+      some.add(statements.get(random.nextInt(statements.size())));
+    }
+    return some;
+  }
+
+  /** A check of a whole rig is made only so often. */
+  private Meaning cheap(Meaning meaning, Conversation now) {
+    boolean slow =
+        meaning == Command.CHECK
+            && now.floor().pending().isEmpty()
+            && CATALOGUE.resolve(now.rig()) instanceof Resolution.Known;
+    if (!slow) {
+      return meaning;
+    }
+    checks++;
+    return checks <= CHECKS ? meaning : Command.READ_BACK;
+  }
+
+  @SafeVarargs
+  private <T> T pick(T... any) {
+    return any[random.nextInt(any.length)];
+  }
+
+  static Meaning meaning(String line) {
+    return UNDERSTANDING.understand(line, Optional.empty());
+  }
+}
