@@ -18,17 +18,23 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Detail;
 import rigspeak.dialogue.Reply;
 import rigspeak.meaning.Meaning;
+import rigspeak.mechanics.LoadClass;
 import rigspeak.quantity.Angle;
 import rigspeak.quantity.Length;
 import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.HowGot;
+import rigspeak.rig.Rig;
+import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
 import rigspeak.verdict.Remedy;
+import rigspeak.verdict.Spread;
 import rigspeak.verdict.Verdict;
 import rigspeak.verdict.Verdict.Rating;
 
@@ -499,5 +505,86 @@ class AnswersTest {
     return Speech.value(Slot.SLING_RATING, Value.Rating.class, "sling rated " + words)
         .force()
         .newtons();
+  }
+
+  /** A refused rig is refused as it was said; any other is told its worst. */
+  @ParameterizedTest
+  @EnumSource
+  void theReasonIsSaidWithTheUseThatDecides(Detail detail) {
+    int read = 0;
+    for (Verdict.Judged judged : Situations.judgedByHand()) {
+      Spread use = judged.governing().utilisation();
+      double decides = judged.rating() == Rating.REFUSE ? use.nominal() : use.high();
+      String text = text(new Reply.Judged(1, judged, List.of()), detail);
+      if (decides <= 3) {
+        String before = text.substring(0, text.indexOf(" percent of what I count on"));
+        String percent = before.replaceAll(".*( takes |, at worst |, )", "");
+        String degrees = percent.equals("one") ? " degree" : " degrees";
+        double said =
+            Speech.value(Slot.BEND, Value.Turned.class, "bend " + percent + degrees)
+                .angle()
+                .degrees();
+        assertTrue(said >= 100 * decides - 1e-4 && said < 100 * decides + 1, text);
+        read++;
+      } else {
+        assertTrue(text.contains("more than "), text);
+      }
+    }
+    assertTrue(read > 100, "only " + read + " shares were read");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "INTO_UNION, -900, -30, 20, into the union",
+    "PULL, 900, -30, 20, away from the union",
+    "LEVER, 30, -900, 20, levers the limb down",
+    "LIFT, 30, 900, 20, lifts the limb",
+    "SIDE, 30, 20, 900, to its left",
+    "SIDE, 30, 20, -900, to its right",
+    "NONE, 0, 0, 0, nothing pulls on the sling"
+  })
+  void theLoadIsSaidByWhatItDoesToTheLimb(
+      LoadClass loadClass, double along, double top, double side, String words) {
+    Verdict.Judged real = (Verdict.Judged) Situations.judged(Situations.known(UnitSystem.METRIC));
+    Verdict verdict = Situations.loaded(real, loadClass, along, top, side);
+    String text = text(new Reply.Judged(1, verdict, List.of()), Detail.FULL);
+    assertTrue(text.contains(words), text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "400, 300, 210, newtons outward, newtons up, newtons to the left",
+    "-400, -300, -210, newtons into the union, newtons down, newtons to the right",
+    "400, 1, 0, newtons outward, nothing, nothing"
+  })
+  void theWhyTakesTheLoadApartWithEachPartsDirection(
+      double along, double top, double side, String first, String second, String third) {
+    Verdict.Judged real = (Verdict.Judged) Situations.judged(Situations.known(UnitSystem.METRIC));
+    Verdict verdict = Situations.loaded(real, LoadClass.PULL, along, top, side);
+    String text = text(new Reply.Why(verdict), Detail.FULL);
+    assertTrue(between(text, "Along the limb, ", ".").endsWith(first), text);
+    assertTrue(between(text, "Across it, ", ".").endsWith(second), text);
+    assertTrue(between(text, "Sideways, ", ".").endsWith(third), text);
+  }
+
+  @Test
+  void everyAssumptionIsOwnedUpTo() {
+    Rig rig = Situations.known(UnitSystem.METRIC);
+    Rig bare =
+        rig.without(Slot.BARK)
+            .without(Slot.SEAT)
+            .with(Slot.SPECIES, new Said(Value.Species.unknown(), HowGot.BY_EYE));
+    for (Detail detail : Detail.values()) {
+      String text = text(new Reply.Why(Situations.judged(bare)), detail);
+      for (String taken :
+          List.of(
+              "the weakest wood",
+              "wet bark",
+              "a sling that hangs free",
+              "the least rating of slings",
+              "a limb without weight")) {
+        assertTrue(text.contains(taken), text);
+      }
+    }
   }
 }

@@ -201,6 +201,33 @@ final class Situations {
         real.rig());
   }
 
+  /** A judged rig with this load, in newtons along the limb, square to it and sideways. */
+  static Verdict.Judged loaded(
+      Verdict.Judged real, LoadClass loadClass, double along, double top, double side) {
+    Load load = real.load();
+    double size = Math.sqrt(along * along + top * top + side * side);
+    return new Verdict.Judged(
+        Verdict.Rating.REFUSE,
+        new Load(
+            spread(size, 1.1),
+            load.elevationDeg(),
+            load.bearingDeg(),
+            around(along),
+            around(top),
+            around(side),
+            loadClass,
+            load.insideDeg(),
+            load.angleFactor(),
+            load.anchorLegN(),
+            load.workingLegN(),
+            load.peakFactor()),
+        real.checks(),
+        real.governing(),
+        Optional.empty(),
+        List.of(),
+        real.rig());
+  }
+
   private static Spread spread(double nominal, double factor) {
     return new Spread(nominal / factor, nominal, nominal * factor);
   }
