@@ -1,7 +1,6 @@
 package rigspeak.meaning;
 
 import java.util.List;
-import java.util.Optional;
 import rigspeak.quantity.Angle;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
@@ -101,15 +100,5 @@ public sealed interface Meaning {
 
     /** "Rope angle" alone could be the inside angle or the bend; the one loads far more. */
     record RopeAngle(Angle angle) implements Statement {}
-  }
-
-  /** The slot of the last value of these statements, if the last one has a slot. */
-  static Optional<Slot> lastSlot(List<Statement> statements) {
-    if (statements.isEmpty()) {
-      return Optional.empty();
-    }
-    return statements.get(statements.size() - 1) instanceof Statement.Value value
-        ? Optional.of(value.slot())
-        : Optional.empty();
   }
 }

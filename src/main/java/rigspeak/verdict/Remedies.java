@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.IntPredicate;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import rigspeak.quantity.Length;
@@ -70,44 +71,77 @@ final class Remedies {
 
   private Optional<Remedy> nearerTheUnion() {
     UnitSystem units = units(Slot.OUT);
-    DoubleFunction<Rig> at = metres -> withLength(Slot.OUT, metres, units);
+    double step = (units == UnitSystem.METRIC ? OUT_STEP_METRIC : OUT_STEP_INCHES).metres();
     double now = metres(Slot.OUT);
+    DoubleFunction<Rig> at = metres -> withLength(Slot.OUT, metres, units);
     if (now == 0 || over(at.apply(0)) > 0) {
       return Optional.empty();
     }
-    double step = (units == UnitSystem.METRIC ? OUT_STEP_METRIC : OUT_STEP_INCHES).metres();
-    double farthest = Math.floor(meeting(at, 0, now) / step) * step;
-    return isGood(at.apply(farthest))
-        ? Optional.of(new Remedy.NearerTheUnion(Length.ofMetres(farthest)))
-        : Optional.empty();
+    int farthest = (int) Math.ceil(now / step) - 1;
+    int guess = (int) Math.floor(meeting(at, 0, now) / step);
+    return largestGood(0, farthest, guess, steps -> isGood(at.apply(steps * step)))
+        .map(steps -> new Remedy.NearerTheUnion(Length.ofMetres(steps * step)));
   }
 
   private Optional<Remedy> thickerLimb() {
     UnitSystem units = units(Slot.LIMB_DIAMETER);
-    DoubleFunction<Rig> at = metres -> withLength(Slot.LIMB_DIAMETER, metres, units);
+    double step =
+        (units == UnitSystem.METRIC ? DIAMETER_STEP_METRIC : DIAMETER_STEP_INCHES).metres();
     double now = metres(Slot.LIMB_DIAMETER);
     double stem = metres(Slot.STEM_DIAMETER);
+    DoubleFunction<Rig> at = metres -> withLength(Slot.LIMB_DIAMETER, metres, units);
     if (now >= stem || over(at.apply(stem)) > 0) {
       return Optional.empty();
     }
-    double step =
-        (units == UnitSystem.METRIC ? DIAMETER_STEP_METRIC : DIAMETER_STEP_INCHES).metres();
-    double thinnest = Math.ceil(meeting(at, now, stem) / step) * step;
-    return isGood(at.apply(thinnest))
-        ? Optional.of(new Remedy.ThickerLimb(Length.ofMetres(thinnest)))
-        : Optional.empty();
+    int thickest = (int) Math.floor(stem / step);
+    int thinnest = (int) Math.floor(now / step) + 1;
+    int guess = (int) Math.ceil(meeting(at, stem, now) / step);
+    return largestGood(-thickest, -thinnest, -guess, steps -> isGood(at.apply(-steps * step)))
+        .map(steps -> new Remedy.ThickerLimb(Length.ofMetres(-steps * step)));
   }
 
-  /** Where the worst utilisation just meets its limit; it is over at one end only. */
-  private double meeting(DoubleFunction<Rig> at, double low, double high) {
-    UnivariateFunction over = metres -> over(at.apply(metres));
-    double atLow = over.value(low);
-    double atHigh = over.value(high);
-    if (atLow * atHigh > 0) {
-      // The quick search misses what the whole survey found at one end: that end is the limit.
-      return atLow > 0 ? high : low;
+  /**
+   * The largest number of steps that is good, where good ones come before bad ones. From a guess it
+   * is mostly a step away.
+   */
+  private static Optional<Integer> largestGood(
+      int least, int most, int guess, IntPredicate isGood) {
+    if (least > most) {
+      return Optional.empty();
     }
-    return new BrentSolver(ACCURACY_M).solve(MOST_STEPS, over, low, high);
+    int start = Math.max(least, Math.min(most, guess));
+    if (isGood.test(start)) {
+      int good = start;
+      while (good < most && isGood.test(good + 1)) {
+        good++;
+      }
+      return Optional.of(good);
+    }
+    if (start == least || !isGood.test(least)) {
+      return Optional.empty();
+    }
+    int good = least;
+    int bad = start;
+    while (bad - good > 1) {
+      int middle = (good + bad) / 2;
+      if (isGood.test(middle)) {
+        good = middle;
+      } else {
+        bad = middle;
+      }
+    }
+    return Optional.of(good);
+  }
+
+  /** Where the worst utilisation just meets its limit, as far as a quick search sees. */
+  private double meeting(DoubleFunction<Rig> at, double easy, double hard) {
+    UnivariateFunction over = metres -> over(at.apply(metres));
+    double low = Math.min(easy, hard);
+    double high = Math.max(easy, hard);
+    // Nowhere over its limit: only the whole survey sees that it is, and only just.
+    return over.value(low) * over.value(high) > 0
+        ? hard
+        : new BrentSolver(ACCURACY_M).solve(MOST_STEPS, over, low, high);
   }
 
   /** By how much the worst utilisation is over its limit; a rig that cannot be is far over. */

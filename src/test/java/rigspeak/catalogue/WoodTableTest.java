@@ -213,6 +213,8 @@ class WoodTableTest {
     "red oak, 47.6, 7860, 20.9, 6.4",
     "maple, 40.0, 6481, 17.2, 7.2",
     "ash, 65.5, 9653, 27.5, 8.7",
+    "elm, 49.6, 7653, 20.1, 6.9",
+    "hickory, 67.6, 9446, 27.5, 9.4",
     "hemlock, 44.1, 7377, 21.2, 5.9",
     "redwood, 40.7, 6619, 21.4, 5.5",
     "oak, 47.6, 6067, 20.9, 6.4",
@@ -227,6 +229,12 @@ class WoodTableTest {
     assertEquals(stiffness * 1e6, wood.stiffness().base().value(), 1);
     assertEquals(compression * 1e6, wood.compression().base().value(), 1);
     assertEquals(shear * 1e6, wood.shear().base().value(), 1);
+  }
+
+  /** Swamp white oak fits the words too, but is not what was said. */
+  @Test
+  void aNameSaidInFullMeansItsOwnRow() {
+    assertEquals("Oak, white", Resolved.stoutBut("species white oak").wood().species());
   }
 
   static List<String> speciesOfTheGrammar() {

@@ -20,16 +20,20 @@ import rigspeak.grammar.Sentences.Sentence;
  */
 final class CompetingPairs {
   /** A rule with more ways than this is compared by its parts. */
-  private static final int SMALL = 120;
+  private static final int SMALL = 140;
+
+  private static final Set<String> NUMBER_TAGS = Set.of("add", "times", "digit", "point", "half");
 
   private final Grammar grammar;
   private final Sentences sentences;
   private final Pronunciations pronunciations;
+  private final Map<String, String> twins = new LinkedHashMap<>();
 
   CompetingPairs(Grammar grammar) {
     this.grammar = grammar;
     this.sentences = new Sentences(grammar);
     this.pronunciations = Pronunciations.all();
+    grammar.ruleNames().forEach(rule -> gatherTwins(grammar.phrase(rule)));
   }
 
   /**
@@ -134,13 +138,18 @@ final class CompetingPairs {
     return above[other.size()];
   }
 
-  /** What is left of the first row of words without its longest common part with the other. */
-  static List<String> withoutShared(List<String> words, List<String> other) {
-    int[][] longest = new int[words.size() + 1][other.size() + 1];
-    for (int i = words.size() - 1; i >= 0; i--) {
-      for (int j = other.size() - 1; j >= 0; j--) {
+  /**
+   * What is left of the first row of words without its longest common part with the other. Twins
+   * count as the same word.
+   */
+  List<String> withoutShared(List<String> words, List<String> other) {
+    List<String> one = plain(words);
+    List<String> two = plain(other);
+    int[][] longest = new int[one.size() + 1][two.size() + 1];
+    for (int i = one.size() - 1; i >= 0; i--) {
+      for (int j = two.size() - 1; j >= 0; j--) {
         longest[i][j] =
-            words.get(i).equals(other.get(j))
+            one.get(i).equals(two.get(j))
                 ? longest[i + 1][j + 1] + 1
                 : Math.max(longest[i + 1][j], longest[i][j + 1]);
       }
@@ -148,11 +157,11 @@ final class CompetingPairs {
     List<String> rest = new ArrayList<>();
     int i = 0;
     int j = 0;
-    while (i < words.size()) {
-      if (j < other.size() && words.get(i).equals(other.get(j))) {
+    while (i < one.size()) {
+      if (j < two.size() && one.get(i).equals(two.get(j))) {
         i++;
         j++;
-      } else if (j < other.size() && longest[i][j + 1] >= longest[i + 1][j]) {
+      } else if (j < two.size() && longest[i][j + 1] >= longest[i + 1][j]) {
         j++;
       } else {
         rest.add(words.get(i++));
@@ -204,14 +213,41 @@ final class CompetingPairs {
   /** The words around the numbers, which are compared among themselves. */
   private Phrase frame(Phrase phrase) {
     if (phrase instanceof Phrase.Rule rule && sentences.ways(rule) > SMALL) {
-      return rule.name().equals("number")
-          ? new Phrase.Nothing()
-          : frame(grammar.phrase(rule.name()));
+      Phrase inside = grammar.phrase(rule.name());
+      return isNumber(inside) ? new Phrase.Nothing() : frame(inside);
     }
     if (phrase instanceof Phrase.OnceOrMore again) {
       return frame(again.part());
     }
     return rebuilt(phrase, this::frame);
+  }
+
+  private boolean isNumber(Phrase phrase) {
+    if (phrase instanceof Phrase.Rule rule) {
+      return isNumber(grammar.phrase(rule.name()));
+    }
+    boolean plain =
+        !(phrase instanceof Phrase.Tagged tagged)
+            || NUMBER_TAGS.contains(tagged.tag().split(" ", 2)[0]);
+    return plain && Sentences.parts(phrase).stream().allMatch(this::isNumber);
+  }
+
+  /** Words that stand for one another without any difference: inch and inches, five and fife. */
+  private void gatherTwins(Phrase phrase) {
+    if (phrase instanceof Phrase.Choice choice) {
+      String first = null;
+      for (Phrase option : choice.options()) {
+        if (option instanceof Phrase.Word word) {
+          first = first == null ? word.text() : first;
+          twins.putIfAbsent(word.text(), first);
+        }
+      }
+    }
+    Sentences.parts(phrase).forEach(this::gatherTwins);
+  }
+
+  private List<String> plain(List<String> words) {
+    return words.stream().map(word -> twins.getOrDefault(word, word)).toList();
   }
 
   private static Phrase rebuilt(Phrase phrase, UnaryOperator<Phrase> change) {

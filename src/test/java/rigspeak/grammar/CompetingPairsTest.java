@@ -109,12 +109,14 @@ class CompetingPairsTest {
                 "hitch_value",
                 "bark_value",
                 "running_over_value",
+                "direction",
                 "bearing",
                 "hour",
                 "limb_rise_value",
                 "how",
                 "distance",
                 "diameter",
+                "all_up_value",
                 "below_hundred",
                 "digit",
                 "wrap_count")),
@@ -169,8 +171,8 @@ class CompetingPairsTest {
   void sharedWordsAreLeftOutInTheirOrder() {
     assertEquals(
         List.of("up"),
-        CompetingPairs.withoutShared(
+        COMPETING.withoutShared(
             List.of("up", "toward", "the", "stem"), List.of("down", "toward", "the", "stem")));
-    assertEquals(List.of("b"), CompetingPairs.withoutShared(List.of("a", "b"), List.of("b", "a")));
+    assertEquals(List.of("b"), COMPETING.withoutShared(List.of("a", "b"), List.of("b", "a")));
   }
 }
