@@ -40,6 +40,9 @@ final class Fault {
     if (fault instanceof IOException) {
       return "A file could not be read or written: " + fault.getMessage();
     }
+    if (fault instanceof OutOfMemoryError) {
+      return "There is not enough memory; give the program more with java -Xmx256m.";
+    }
     return "Something in rigspeak itself went wrong ("
         + fault.getClass().getSimpleName()
         + "); nothing that was taken is good to load by it.";

@@ -45,6 +45,15 @@ public final class Main {
 
   /** Runs one command and gives its exit code; no stack trace reaches the user. */
   static int run(PrintWriter out, PrintWriter err, String... arguments) {
+    try {
+      return commandLine(out, err).execute(arguments);
+    } catch (VirtualMachineError e) {
+      err.println(Fault.sentence(e));
+      return Fault.exitCode(e);
+    }
+  }
+
+  private static CommandLine commandLine(PrintWriter out, PrintWriter err) {
     return new CommandLine(new Main())
         .setOut(out)
         .setErr(err)
@@ -52,8 +61,7 @@ public final class Main {
             (exception, commandLine, parsed) -> {
               commandLine.getErr().println(Fault.sentence(exception));
               return Fault.exitCode(exception);
-            })
-        .execute(arguments);
+            });
   }
 
   /** The version that the build wrote into the jar. */
