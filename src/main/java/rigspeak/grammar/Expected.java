@@ -1,5 +1,6 @@
 package rigspeak.grammar;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -9,6 +10,7 @@ import java.util.List;
  */
 public record Expected(List<String> rules) {
   private static final String UTTERANCE = "utterance";
+  private static final String VALUE = "_value";
 
   public Expected {
     rules = List.copyOf(rules);
@@ -32,7 +34,24 @@ public record Expected(List<String> rules) {
     return new Expected(List.of(valueRule(slot)));
   }
 
+  /**
+   * Any utterance, and the bare value of every slot: more than is ever open at once.
+   *
+   * @param grammar whose rules for bare values are meant
+   */
+  public static Expected everything(Grammar grammar) {
+    List<String> rules = new ArrayList<>();
+    rules.add(UTTERANCE);
+    grammar.ruleNames().stream().filter(rule -> rule.endsWith(VALUE)).forEach(rules::add);
+    return new Expected(rules);
+  }
+
+  /** Whether any utterance may be said, and not only one slot's value. */
+  public boolean isOpen() {
+    return rules.contains(UTTERANCE);
+  }
+
   private static String valueRule(String slot) {
-    return slot + "_value";
+    return slot + VALUE;
   }
 }

@@ -3,16 +3,21 @@ package rigspeak.hearing;
 import edu.cmu.sphinx.decoder.Decoder;
 import edu.cmu.sphinx.decoder.search.Token;
 import edu.cmu.sphinx.result.Result;
+import edu.cmu.sphinx.util.LogMath;
 import edu.cmu.sphinx.util.props.ConfigurationManager;
 import edu.cmu.sphinx.util.props.PropertyException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.StreamSupport;
 import rigspeak.audio.SoundStream;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
@@ -31,21 +36,29 @@ public final class Ear {
   private final UtteranceSource source;
   private final WordNetwork network;
   private final NotingScorer scorer;
+  private final KeptLinguist linguist;
   private final CepstralMean mean;
   private final Decoder decoder;
+  private final Acceptance acceptance;
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
+  private final Expected everything;
+  private Expected open = Expected.anything();
+  private Optional<Acceptance.Evidence> evidence = Optional.empty();
 
   private Ear(Grammar grammar, URL configuration) {
     this.grammar = grammar;
+    this.everything = Expected.everything(grammar);
     try {
       ConfigurationManager manager = new ConfigurationManager(configuration);
       source = manager.lookup("source");
       network = manager.lookup("network");
       scorer = manager.lookup("scorer");
+      linguist = manager.lookup("linguist");
       mean = manager.lookup("mean");
+      acceptance = manager.lookup("acceptance");
       KeptDictionary dictionary = manager.lookup("dictionary");
       dictionary.keep(allWords(grammar));
-      network.hear(graph(Expected.anything()));
+      network.hear(graph(searched(Expected.anything())));
       decoder = manager.lookup("decoder");
       decoder.allocate();
     } catch (PropertyException e) {
@@ -75,53 +88,84 @@ public final class Ear {
     return new Utterances(this, stream);
   }
 
-  /** Recognises one utterance while its frames come in. */
-  Recognised recognise(Expected expected, UtteranceSource.Frames frames) {
-    network.hear(graph(expected));
-    source.begin(frames);
-    Result result = decoder.decode(null);
-    Token inGrammar = null;
-    Token other = null;
-    for (Token token : result == null ? List.<Token>of() : result.getResultTokens()) {
-      if (token.getWordPathNoFiller().contains(OTHER_SPEECH)) {
-        other = better(other, token);
-      } else {
-        inGrammar = better(inGrammar, token);
-      }
-    }
-    lastMargin = "none";
-    if (inGrammar == null) {
-      return new Recognised.Not(
-          other == null ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
-    }
-    int n = 1;
-
-    lastMargin =
-        (other == null
-                ? "inf"
-                : String.format(
-                    "%.2f",
-                    edu.cmu.sphinx.util.LogMath.getLogMath()
-                        .logToLn(inGrammar.getScore() - other.getScore())))
-            + ";"
-            + n;
-    List<String> words = List.of(inGrammar.getWordPathNoFiller().strip().split("\\s+", -1));
-    if (words.get(0).isEmpty()) {
-      return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
-    }
-    return new Recognised.Row(words, scorer.fit(inGrammar));
+  /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
+  void expect(Expected expected) {
+    open = expected;
+    network.hear(graph(searched(expected)));
+    linguist.startRecognition();
   }
 
-  static String lastMargin = "";
+  /**
+   * What is searched for it. A network of its own for each slot that may be asked for would take a
+   * second to build and a hundred megabytes to keep; so there is one with the bare values of all
+   * slots, and a row of words that is not open is refused when it has been heard. Where nothing is
+   * asked, the smaller network without bare values hears better.
+   */
+  private Expected searched(Expected expected) {
+    boolean anAnswer = expected.isOpen() && !expected.equals(Expected.anything());
+    return anAnswer ? everything : expected;
+  }
 
-  private static Token better(Token one, Token another) {
-    return one == null || another.getScore() > one.getScore() ? another : one;
+  /** Recognises one utterance while its frames come in. */
+  Recognised recognise(UtteranceSource.Frames frames) {
+    source.begin(frames);
+    evidence = Optional.empty();
+    Result result = decoder.decode(null);
+    if (result == null) {
+      return new Recognised.Not(Heard.Reason.UNFINISHED);
+    }
+    Optional<Token> ended = best(result.getResultTokens(), token -> !isOtherSpeech(token));
+    Optional<Token> other = best(result.getResultTokens(), Ear::isOtherSpeech);
+    if (ended.isEmpty()) {
+      return new Recognised.Not(
+          other.isEmpty() ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
+    }
+    Optional<Token> unfinished = best(result.getActiveTokens(), token -> !isOtherSpeech(token));
+    NotingScorer.Fit fit = scorer.fit(ended.get());
+    Acceptance.Evidence found =
+        new Acceptance.Evidence(
+            fit.worstWord(),
+            fit.worstPause(),
+            lead(ended.get(), other),
+            lead(ended.get(), unfinished));
+    evidence = Optional.of(found);
+    List<String> words = List.of(ended.get().getWordPathNoFiller().strip().split("\\s+", -1));
+    if (words.get(0).isEmpty() || !isOpen(words) || acceptance.isOtherSpeech(found)) {
+      return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
+    }
+    return acceptance.isUnfinished(found)
+        ? new Recognised.Not(Heard.Reason.UNFINISHED)
+        : new Recognised.Row(words);
+  }
+
+  private boolean isOpen(List<String> words) {
+    return !grammar.match(words, open).isEmpty();
+  }
+
+  /** What spoke for the last row of words, taken or not; nothing if there was none. */
+  Optional<Acceptance.Evidence> lastEvidence() {
+    return evidence;
+  }
+
+  private static Optional<Token> best(Iterable<Token> tokens, Predicate<Token> wanted) {
+    return StreamSupport.stream(tokens.spliterator(), false)
+        .filter(wanted)
+        .max(Comparator.comparingDouble(Token::getScore));
+  }
+
+  private static boolean isOtherSpeech(Token end) {
+    return end.getWordPathNoFiller().contains(OTHER_SPEECH);
+  }
+
+  private static double lead(Token token, Optional<Token> over) {
+    return over.map(o -> (double) LogMath.getLogMath().logToLn(token.getScore() - o.getScore()))
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** What the search says of an utterance. */
   sealed interface Recognised {
-    /** A row of words that the grammar allows, and how well each fits. */
-    record Row(List<String> words, NotingScorer.Fit fit) implements Recognised {}
+    /** A row of words that the grammar allows and that fits. */
+    record Row(List<String> words) implements Recognised {}
 
     /** Nothing that could be taken. */
     record Not(Heard.Reason reason) implements Recognised {}

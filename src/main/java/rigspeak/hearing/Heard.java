@@ -43,6 +43,8 @@ public sealed interface Heard {
   enum Reason {
     /** It sounds more like other speech than like anything that can be said now. */
     OTHER_SPEECH,
+    /** Something was loud, but nobody spoke. */
+    NO_VOICE,
     /** It began like something that can be said now and did not come to its end. */
     UNFINISHED,
     /** It did not end within the longest time an utterance may take. */

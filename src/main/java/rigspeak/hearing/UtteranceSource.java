@@ -5,8 +5,7 @@ import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.frontend.DataStartSignal;
 import edu.cmu.sphinx.frontend.DoubleData;
 import edu.cmu.sphinx.frontend.endpoint.SpeechEndSignal;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.Random;
 import rigspeak.audio.Sound;
 
 /**
@@ -17,9 +16,17 @@ public final class UtteranceSource extends BaseDataProcessor {
   /** Where the frames of one utterance come from. */
   interface Frames {
     /** The next frame, or null when the utterance is over. */
-    short[] next() throws IOException;
+    short[] next();
   }
 
+  /**
+   * Half the range of the hiss that is added, in sample steps: 74 dB below full scale. The model
+   * has never heard the digital silence that made sounds have; after it even clear words do not
+   * fit.
+   */
+  private static final int HISS = 10;
+
+  private final Random hiss = new Random();
   private Frames frames = () -> null;
   private boolean begun;
   private long samples;
@@ -32,6 +39,8 @@ public final class UtteranceSource extends BaseDataProcessor {
     frames = utterance;
     begun = false;
     samples = 0;
+    // The same sound is heard the same way every time.
+    hiss.setSeed(0);
   }
 
   @Override
@@ -40,18 +49,13 @@ public final class UtteranceSource extends BaseDataProcessor {
       begun = true;
       return new DataStartSignal(Sound.RATE, samples);
     }
-    short[] frame;
-    try {
-      frame = frames.next();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    short[] frame = frames.next();
     if (frame == null) {
       return new SpeechEndSignal();
     }
     double[] values = new double[frame.length];
     for (int i = 0; i < values.length; i++) {
-      values[i] = frame[i];
+      values[i] = frame[i] + hiss.nextInt(2 * HISS + 1) - HISS;
     }
     DoubleData data = new DoubleData(values, Sound.RATE, samples);
     samples += values.length;

@@ -1,7 +1,6 @@
 package rigspeak.hearing;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.ArrayDeque;
@@ -34,7 +33,9 @@ final class Utterances implements Listening {
   /** A larger share of clipped samples spoils the words. */
   private static final double MOST_CLIPPED = 0.02;
 
-  static NotingScorer.Fit lastFits;
+  /** Fewer voiced frames than this are no word: the shortest utterances of the corpus have 21. */
+  private static final int LEAST_VOICED = 8;
+
   private final Ear ear;
   private final SoundStream stream;
   private final Endpointer endpointer = new Endpointer(ENDS);
@@ -51,6 +52,7 @@ final class Utterances implements Listening {
 
   @Override
   public Optional<Heard> next(Expected expected) throws IOException {
+    ear.expect(expected);
     long from = framesRead;
     while (!streamEnded) {
       short[] frame = frame();
@@ -63,7 +65,7 @@ final class Utterances implements Listening {
       }
       if (endpointer.take(frame) == Endpointer.Turn.BEGINS) {
         anythingSaid = true;
-        return Optional.of(utterance(expected));
+        return Optional.of(utterance());
       }
       if (framesRead - from >= PATIENCE) {
         anythingSaid = true;
@@ -82,18 +84,16 @@ final class Utterances implements Listening {
     stream.close();
   }
 
-  private Heard utterance(Expected expected) throws IOException {
+  private Heard utterance() throws IOException {
     long from = framesRead - leader.size();
     Spoken spoken = new Spoken();
     long begun = CPU.getCurrentThreadCpuTime();
-    Ear.Recognised recognised;
-    try {
-      recognised = ear.recognise(expected, spoken::next);
-      while (spoken.next() != null) {
-        // The search gave up early; the rest of the utterance still has to go by.
-      }
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
+    Ear.Recognised recognised = ear.recognise(spoken::next);
+    while (spoken.next() != null) {
+      // The search gave up early; the rest of the utterance still has to go by.
+    }
+    if (spoken.broken.isPresent()) {
+      throw spoken.broken.get();
     }
     Heard.Stretch when = stretch(from, CPU.getCurrentThreadCpuTime() - begun);
     if (spoken.meter.level().clippedShare() > MOST_CLIPPED) {
@@ -105,11 +105,13 @@ final class Utterances implements Listening {
     if (spoken.loudest < LEAST_LEVEL) {
       return new Heard.TooQuiet(when);
     }
+    if (spoken.voice.voicedFrames() < LEAST_VOICED) {
+      return new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
+    }
     if (spoken.tooLong) {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
     }
     if (recognised instanceof Ear.Recognised.Row row) {
-      lastFits = row.fit();
       return new Heard.Words(row.words(), when);
     }
     return new Heard.NotUnderstood(((Ear.Recognised.Not) recognised).reason(), when);
@@ -144,18 +146,17 @@ final class Utterances implements Listening {
   /** The frames of one utterance, from its leader to its closing pause. */
   private final class Spoken {
     private final Meter meter = new Meter();
+    private final VoiceDetector voice = new VoiceDetector();
     private double loudest = Double.NEGATIVE_INFINITY;
     private boolean over;
     private boolean tooLong;
+    private Optional<IOException> broken = Optional.empty();
 
-    short[] next() throws IOException {
+    short[] next() {
       if (!leader.isEmpty()) {
         return metered(leader.remove());
       }
-      if (over || streamEnded) {
-        return null;
-      }
-      short[] frame = frame();
+      short[] frame = over || streamEnded ? null : nextOfStream();
       if (frame == null) {
         over = true;
         return null;
@@ -167,8 +168,19 @@ final class Utterances implements Listening {
       return metered(frame);
     }
 
+    /** Nothing, too, if the line broke: the search has to be brought to its end first. */
+    private short[] nextOfStream() {
+      try {
+        return frame();
+      } catch (IOException e) {
+        broken = Optional.of(e);
+        return null;
+      }
+    }
+
     private short[] metered(short[] frame) {
       meter.add(frame, 0, frame.length);
+      voice.take(frame);
       return frame;
     }
   }

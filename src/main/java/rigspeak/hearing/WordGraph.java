@@ -118,6 +118,7 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
     private final Grammar grammar;
     private final List<Map<String, BitSet>> ways = new ArrayList<>();
     private final List<BitSet> silentWays = new ArrayList<>();
+    private final Map<Integer, BitSet> silentReach = new HashMap<>();
 
     Sketch(Grammar grammar) {
       this.grammar = grammar;
@@ -203,18 +204,27 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
     }
 
     private BitSet withSilentWays(BitSet places) {
-      BitSet all = (BitSet) places.clone();
-      Deque<Integer> waiting = new ArrayDeque<>();
-      places.stream().forEach(waiting::add);
-      while (!waiting.isEmpty()) {
-        silentWays.get(waiting.remove()).stream()
-            .filter(place -> !all.get(place))
-            .forEach(
-                place -> {
-                  all.set(place);
-                  waiting.add(place);
-                });
+      BitSet all = new BitSet();
+      places.stream().forEach(place -> all.or(withSilentWays(place)));
+      return all;
+    }
+
+    /** The place itself and all that can be reached from it without a word. */
+    private BitSet withSilentWays(int place) {
+      BitSet known = silentReach.get(place);
+      if (known != null) {
+        return known;
       }
+      BitSet all = new BitSet();
+      Deque<Integer> waiting = new ArrayDeque<>(List.of(place));
+      while (!waiting.isEmpty()) {
+        int here = waiting.remove();
+        if (!all.get(here)) {
+          all.set(here);
+          silentWays.get(here).stream().forEach(waiting::add);
+        }
+      }
+      silentReach.put(place, all);
       return all;
     }
   }

@@ -6,10 +6,10 @@ import edu.cmu.sphinx.util.LogMath;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The words that can be heard now, in the form that Sphinx4 searches: its nodes are words, between
@@ -20,11 +20,11 @@ import java.util.Set;
  * the recogniser and the matcher cannot disagree.
  */
 public final class WordNetwork extends edu.cmu.sphinx.linguist.language.grammar.Grammar {
-  /** Each way onwards is equally likely; what a word costs is a setting of its own. */
+  /** What it costs to pass from a place to a pause or to the end. */
   private static final float SURE = 0;
 
   private WordGraph graph;
-  private final Map<WordGraph, Built> built = new HashMap<>();
+  private final Map<WordGraph, Built> built = KeptLinguist.lastFew();
   private Set<GrammarNode> nodes = Set.of();
 
   /** For Sphinx4's configuration. */
@@ -89,6 +89,7 @@ public final class WordNetwork extends edu.cmu.sphinx.linguist.language.grammar.
       GrammarNode pause = createGrammarNode(Dictionary.SILENCE_SPELLING);
       place.add(pause, SURE);
       pause.add(place, SURE);
+      // All words that may follow share what is likely: where many may, each is less so.
       float share = LogMath.getLogMath().linearToLog(1.0 / graph.next().get(i).size());
       if (graph.mayEnd().get(i)) {
         place.add(end, SURE);
@@ -107,7 +108,7 @@ public final class WordNetwork extends edu.cmu.sphinx.linguist.language.grammar.
   }
 
   private void refuseUnknownWords() {
-    Set<String> unknown = new LinkedHashSet<>();
+    Set<String> unknown = new TreeSet<>();
     for (String word : graph.words()) {
       if (dictionary.getWord(word) == null) {
         unknown.add(word);

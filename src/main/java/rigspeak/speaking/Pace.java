@@ -3,7 +3,8 @@ package rigspeak.speaking;
 /**
  * How fast the voice speaks.
  *
- * @param wordsPerMinute within a phrase, pauses left out; {@value #SLOWEST} to {@value #FASTEST}
+ * @param wordsPerMinute over ordinary answers, their pauses included; {@value #SLOWEST} to {@value
+ *     #FASTEST}
  */
 public record Pace(double wordsPerMinute) {
   /** Slower than this, words fall apart. A judgement. */
