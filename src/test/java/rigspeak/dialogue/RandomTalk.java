@@ -27,6 +27,9 @@ final class RandomTalk {
   private static final Catalogue CATALOGUE = Catalogue.bundled();
   private static final int STATEMENTS = 400;
 
+  /** How often a step of a plan is left out. */
+  private static final double FORGOTTEN = 0.04;
+
   /** Checks of whole rigs are slow; so many of them are made in one talk. */
   private static final int CHECKS = 8;
 
@@ -61,6 +64,9 @@ final class RandomTalk {
   }
 
   Meaning next(Conversation now) {
+    if (random.nextDouble() < FORGOTTEN) {
+      planned.poll();
+    }
     if (!planned.isEmpty() && random.nextDouble() < 0.95) {
       return cheap(planned.poll(), now);
     }

@@ -69,6 +69,8 @@ final class Watch {
     assertNothingVanishesUnsaid(before, turn);
     assertVerdictsFallAloud(before, turn);
     assertGate(before, meaning, turn);
+    assertMoved(meaning, turn);
+    assertWrongIsGone(meaning, turn);
     assertWaiting(before, meaning, turn);
     assertRedirects(before, meaning, turn);
     assertTold(meaning, turn);
@@ -258,6 +260,16 @@ final class Watch {
       assertEquals(Command.AFFIRM, meaning);
       assertEquals(Optional.of(new Pending.ClippedIn()), before.floor().pending());
     }
+    if (meaning == Command.NEGATIVE || meaning == Command.SCRAP) {
+      boolean denied = before.floor().pending().equals(Optional.of(new Pending.ClippedIn()));
+      assertEquals(denied ? Lanyard.UNKNOWN : was, is, "denied");
+    }
+    if (meaning == Command.LOADED && loadHeard(turn)) {
+      assertEquals(Lanyard.CLIPPED_IN, was, "loaded before clipped in");
+    }
+    if (meaning == Command.LANYARD_RELEASED && !hasReleased(turn)) {
+      assertEquals(Lanyard.UNKNOWN, is, "said to be released, held");
+    }
     boolean released = meaning != Command.SAY_AGAIN && hasReleased(turn);
     if ((is == Lanyard.RELEASED && was != Lanyard.RELEASED) || released) {
       releases++;
@@ -272,6 +284,42 @@ final class Watch {
     if (was == Lanyard.CLIPPED_IN && is != Lanyard.CLIPPED_IN) {
       boolean denied = meaning == Command.NEGATIVE || meaning == Command.SCRAP;
       assertTrue(meaning == Command.LANYARD_RELEASED || denied, () -> "lost by " + meaning);
+    }
+  }
+
+  private static boolean loadHeard(Turn turn) {
+    return turn.replies().stream().anyMatch(Reply.LoadHeard.class::isInstance);
+  }
+
+  /** Hands on the redirect: nothing that was known of it stands, and nothing is loaded. */
+  private static void assertMoved(Meaning meaning, Turn turn) {
+    if (meaning == Command.SAY_AGAIN) {
+      return;
+    }
+    for (Reply reply : turn.replies()) {
+      if (reply instanceof Reply.ClippedIn in && in.change().isPresent()) {
+        Support support = turn.next().redirects().support();
+        assertFalse(support.loaded(), "in hand and loaded");
+        assertEquals(support.verdict(), in.standing());
+        if (in.change().get() != Reply.Change.SET) {
+          assertEquals(Optional.empty(), support.verdict(), "moved and judged");
+        }
+      }
+    }
+  }
+
+  /** A value that cannot be, or was called wrong, stands no longer. */
+  private static void assertWrongIsGone(Meaning meaning, Turn turn) {
+    if (meaning == Command.SAY_AGAIN) {
+      return;
+    }
+    for (Reply reply : turn.replies()) {
+      if (reply instanceof Reply.Implausible
+          || reply instanceof Reply.SaidTwice
+          || reply instanceof Reply.CorrectionAsked) {
+        named(reply)
+            .forEach(slot -> assertFalse(turn.next().rig().has(slot), () -> "wrong: " + slot));
+      }
     }
   }
 

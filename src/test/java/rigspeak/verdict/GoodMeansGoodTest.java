@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Spoken;
 import rigspeak.verdict.Verdict.Judged;
 import rigspeak.verdict.Verdict.Rating;
@@ -54,7 +55,7 @@ class GoodMeansGoodTest {
     List<String> over = new ArrayList<>();
     int seed = 0;
     for (Judged judged : good.subList(0, NEAREST)) {
-      over.addAll(overTheirLimits(judged, seed++, FRESH_POINTS));
+      over.addAll(overTheirLimits(judged.rig(), seed++, FRESH_POINTS));
     }
     assertEquals(List.of(), over);
   }
@@ -65,14 +66,11 @@ class GoodMeansGoodTest {
     List<String> over = new ArrayList<>();
     int good = 0;
     for (QuickLook look : QuickLook.atAll(SampledRigs.first(QuickLook.LONG_RIGS))) {
-      // What is refused as said, the whole judge refuses too.
-      if (look.refused()) {
-        continue;
-      }
-      Judged judged = QuickLook.judged(look.rig());
-      if (judged.rating() == Rating.GOOD) {
-        boolean near = judged.governing().utilisation().high() >= NEAR;
-        over.addAll(overTheirLimits(judged, good, near ? FRESH_POINTS : FRESH_POINTS / 10));
+      Rating rating =
+          look.refused() ? Rating.REFUSE : QuickLook.wholeRatingAlone(look.rig()).orElseThrow();
+      if (rating == Rating.GOOD) {
+        int points = look.largest() >= NEAR ? FRESH_POINTS : FRESH_POINTS / 10;
+        over.addAll(overTheirLimits(look.resolved(), good, points));
         good++;
       }
     }
@@ -80,9 +78,9 @@ class GoodMeansGoodTest {
     assertEquals(List.of(), over);
   }
 
-  private static List<String> overTheirLimits(Judged good, int seed, int points) {
+  private static List<String> overTheirLimits(ResolvedRig good, int seed, int points) {
     List<String> over = new ArrayList<>();
-    new OutsideLook(good.rig(), 1_000 + seed)
+    new OutsideLook(good, 1_000 + seed)
         .freshPoints(points)
         .corners()
         .climbs(NEAR / 2)
@@ -90,7 +88,7 @@ class GoodMeansGoodTest {
         .forEach(
             (kind, worst) -> {
               if (!(worst <= 1)) {
-                over.add(kind.key() + " " + worst + " of " + good.rig().said());
+                over.add(kind.key() + " " + worst + " of " + good.said());
               }
             });
     return over;

@@ -3,6 +3,7 @@ package rigspeak.verdict;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rigspeak.catalogue.Catalogue;
 import rigspeak.catalogue.Resolution;
 import rigspeak.mechanics.LoadedSupport.Creep;
@@ -23,6 +24,7 @@ final class QuickLook {
   static final Judge JUDGE = new Judge(CATALOGUE);
 
   private static final int SAMPLES = 128;
+  private static final int WHOLE_SAMPLES = 10_000;
 
   private static List<QuickLook> everyday;
 
@@ -115,6 +117,11 @@ final class QuickLook {
   /** The rating by the whole judge. */
   static Rating wholeRating(Rig rig) {
     return judged(rig).rating();
+  }
+
+  /** The same without a look for remedies. */
+  static Optional<Rating> wholeRatingAlone(Rig rig) {
+    return JUDGE.rating(rig, WHOLE_SAMPLES);
   }
 
   static Judged judged(Rig rig) {
