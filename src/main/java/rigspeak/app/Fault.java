@@ -41,7 +41,7 @@ final class Fault {
       return "A file could not be read or written: " + fault.getMessage();
     }
     if (fault instanceof OutOfMemoryError) {
-      return "There is not enough memory; give the program more with java -Xmx320m.";
+      return "There is not enough memory; give the program more with java -Xmx256m.";
     }
     return "Something in rigspeak itself went wrong ("
         + fault.getClass().getSimpleName()

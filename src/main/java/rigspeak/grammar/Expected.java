@@ -1,6 +1,5 @@
 package rigspeak.grammar;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -35,20 +34,11 @@ public record Expected(List<String> rules) {
   }
 
   /**
-   * Any utterance, and the bare value of every slot: more than is ever open at once.
-   *
-   * @param grammar whose rules for bare values are meant
+   * The same in parts that are searched one by one: any utterance, and the bare value of the slot
+   * that was asked for. What is not open to more than one is a part by itself.
    */
-  public static Expected everything(Grammar grammar) {
-    List<String> rules = new ArrayList<>();
-    rules.add(UTTERANCE);
-    grammar.ruleNames().stream().filter(rule -> rule.endsWith(VALUE)).forEach(rules::add);
-    return new Expected(rules);
-  }
-
-  /** Whether any utterance may be said, and not only one slot's value. */
-  public boolean isOpen() {
-    return rules.contains(UTTERANCE);
+  public List<Expected> parts() {
+    return rules.stream().map(rule -> new Expected(List.of(rule))).toList();
   }
 
   private static String valueRule(String slot) {

@@ -9,9 +9,11 @@ import edu.cmu.sphinx.util.props.PropertyException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,13 +43,10 @@ public final class Ear {
   private final Decoder decoder;
   private final Acceptance acceptance;
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
-  private final Expected everything;
-  private Expected open = Expected.anything();
-  private Optional<Acceptance.Evidence> evidence = Optional.empty();
+  private List<Expected> open = Expected.anything().parts();
 
   private Ear(Grammar grammar, URL configuration) {
     this.grammar = grammar;
-    this.everything = Expected.everything(grammar);
     try {
       ConfigurationManager manager = new ConfigurationManager(configuration);
       source = manager.lookup("source");
@@ -58,7 +57,7 @@ public final class Ear {
       acceptance = manager.lookup("acceptance");
       KeptDictionary dictionary = manager.lookup("dictionary");
       dictionary.keep(allWords(grammar));
-      network.hear(graph(searched(Expected.anything())));
+      network.hear(graph(Expected.anything()));
       decoder = manager.lookup("decoder");
       decoder.allocate();
     } catch (PropertyException e) {
@@ -90,26 +89,49 @@ public final class Ear {
 
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
   void expect(Expected expected) {
-    open = expected;
-    network.hear(graph(searched(expected)));
+    open = expected.parts();
+    open.forEach(this::getReady);
+    getReady(open.get(0));
+  }
+
+  private void getReady(Expected part) {
+    network.hear(graph(part));
     linguist.startRecognition();
   }
 
   /**
-   * What is searched for it. A network of its own for each slot that may be asked for would take a
-   * second to build and a hundred megabytes to keep; so there is one with the bare values of all
-   * slots, and a row of words that is not open is refused when it has been heard. Where nothing is
-   * asked, the smaller network without bare values hears better.
+   * Recognises one utterance while its frames come in; where a bare value is expected too, once
+   * more for that when it is over, and the better of both counts. One network for both would be a
+   * large one for each slot, which takes a second to build and a hundred megabytes to keep.
    */
-  private Expected searched(Expected expected) {
-    boolean anAnswer = expected.isOpen() && !expected.equals(Expected.anything());
-    return anAnswer ? everything : expected;
+  Recognised recognise(UtteranceSource.Frames frames) {
+    List<short[]> heard = new ArrayList<>();
+    Recognised best =
+        search(
+            () -> {
+              short[] frame = frames.next();
+              if (frame != null) {
+                heard.add(frame.clone());
+              }
+              return frame;
+            });
+    for (Expected more : open.subList(1, open.size())) {
+      getReady(more);
+      Iterator<short[]> again = heard.iterator();
+      best = better(best, search(() -> again.hasNext() ? again.next().clone() : null));
+    }
+    return best;
   }
 
-  /** Recognises one utterance while its frames come in. */
-  Recognised recognise(UtteranceSource.Frames frames) {
+  private static Recognised better(Recognised one, Recognised other) {
+    if (one instanceof Recognised.Row first && other instanceof Recognised.Row second) {
+      return second.score() > first.score() ? second : first;
+    }
+    return other instanceof Recognised.Row ? other : one;
+  }
+
+  private Recognised search(UtteranceSource.Frames frames) {
     source.begin(frames);
-    evidence = Optional.empty();
     Result result = decoder.decode(null);
     if (result == null) {
       return new Recognised.Not(Heard.Reason.UNFINISHED);
@@ -122,29 +144,19 @@ public final class Ear {
     }
     Optional<Token> unfinished = best(result.getActiveTokens(), token -> !isOtherSpeech(token));
     NotingScorer.Fit fit = scorer.fit(ended.get());
-    Acceptance.Evidence found =
+    Acceptance.Evidence evidence =
         new Acceptance.Evidence(
             fit.worstWord(),
             fit.worstPause(),
             lead(ended.get(), other),
             lead(ended.get(), unfinished));
-    evidence = Optional.of(found);
     List<String> words = List.of(ended.get().getWordPathNoFiller().strip().split("\\s+", -1));
-    if (words.get(0).isEmpty() || !isOpen(words) || acceptance.isOtherSpeech(found)) {
+    if (words.get(0).isEmpty() || acceptance.isOtherSpeech(evidence)) {
       return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
     }
-    return acceptance.isUnfinished(found)
+    return acceptance.isUnfinished(evidence)
         ? new Recognised.Not(Heard.Reason.UNFINISHED)
-        : new Recognised.Row(words);
-  }
-
-  private boolean isOpen(List<String> words) {
-    return !grammar.match(words, open).isEmpty();
-  }
-
-  /** What spoke for the last row of words, taken or not; nothing if there was none. */
-  Optional<Acceptance.Evidence> lastEvidence() {
-    return evidence;
+        : new Recognised.Row(words, ended.get().getScore());
   }
 
   private static Optional<Token> best(Iterable<Token> tokens, Predicate<Token> wanted) {
@@ -164,8 +176,8 @@ public final class Ear {
 
   /** What the search says of an utterance. */
   sealed interface Recognised {
-    /** A row of words that the grammar allows and that fits. */
-    record Row(List<String> words) implements Recognised {}
+    /** A row of words that the grammar allows and that fits, and how likely it is. */
+    record Row(List<String> words, float score) implements Recognised {}
 
     /** Nothing that could be taken. */
     record Not(Heard.Reason reason) implements Recognised {}

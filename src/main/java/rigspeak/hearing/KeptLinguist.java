@@ -13,9 +13,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Sphinx4's search network, of which the last two are kept when the open words change. */
+/** Sphinx4's search network, of which the last few are kept when the open words change. */
 public final class KeptLinguist extends FlatLinguist {
-  private static final int MOST_KEPT = 2;
+  private static final int MOST_KEPT = 3;
 
   private final Map<GrammarNode, SearchGraph> kept = lastFew();
 
