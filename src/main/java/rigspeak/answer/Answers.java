@@ -19,8 +19,9 @@ import rigspeak.dialogue.Reply.Hold;
 import rigspeak.meaning.Meaning.Reason;
 import rigspeak.meaning.Meaning.Trouble;
 import rigspeak.quantity.Angle;
+import rigspeak.rig.Place;
 import rigspeak.rig.Slot;
-import rigspeak.verdict.Verdict;
+import rigspeak.verdict.PathVerdict;
 
 /** Puts replies into the words that are spoken and printed. */
 public final class Answers {
@@ -37,12 +38,14 @@ public final class Answers {
   private final Detail detail;
   private final SaidBack saidBack;
   private final VerdictWords verdicts;
+  private final LossWords losses;
   private final Cases<Reply, List<Utterance>> words;
 
   private Answers(Detail detail) {
     this.detail = detail;
     this.saidBack = new SaidBack(detail);
     this.verdicts = new VerdictWords(detail, saidBack);
+    this.losses = new LossWords(detail);
     this.words = cases();
   }
 
@@ -74,14 +77,17 @@ public final class Answers {
         .on(Reply.WhichAngle.class, which -> calm(whichAngle(which.angle())))
         .on(Reply.Asked.class, asked -> calm(asked(asked.slot())))
         .on(Reply.Missing.class, missing -> calm(missing(missing.slots())))
+        .on(Reply.MissingElsewhere.class, missing -> calm(missingElsewhere(missing)))
         // verdicts
         .on(Reply.Judged.class, verdicts::judged)
-        .on(
-            Reply.VerdictCancelled.class,
-            cancelled -> calm(verdictCancelled(cancelled.redirects())))
+        .on(Reply.VerdictCancelled.class, cancelled -> calm(verdictCancelled(cancelled.places())))
         .on(Reply.Why.class, why -> calm(verdicts.why(why.verdict())))
         .on(Reply.WouldHelp.class, help -> calm(verdicts.wouldHelp(help.verdict())))
         .on(Reply.NotJudged.class, not -> calm("Not checked yet. Say check redirect."))
+        // what a fall would be
+        .on(Reply.LetsGo.class, lets -> calm(losses.letsGo(lets)))
+        .on(Reply.WouldSwing.class, swing -> calm(losses.wouldSwing(swing)))
+        .on(Reply.SwingNotKnown.class, unknown -> calm(losses.swingNotKnown(unknown)))
         // the lanyard
         .on(Reply.LanyardFirst.class, first -> calm("Lanyard first. Say clipped in."))
         .on(Reply.AffirmClippedIn.class, clipped -> calm(affirmClippedIn()))
@@ -120,7 +126,7 @@ public final class Answers {
   }
 
   private String readBack(Reply.ReadBack readBack) {
-    String which = sentence(VerdictWords.redirect(readBack.redirect()));
+    String which = sentence(Places.title(readBack.place()));
     return readBack.items().isEmpty()
         ? text(which, "Nothing has been said of it.")
         : text(which, saidBack.items(readBack.items()));
@@ -164,12 +170,20 @@ public final class Answers {
         : VerdictWords.missing(slots);
   }
 
+  private static String missingElsewhere(Reply.MissingElsewhere missing) {
+    String place = Places.name(missing.place());
+    return text(
+        sentence("nothing is missing here, but " + place + " is not known yet"),
+        VerdictWords.missing(missing.slots()),
+        sentence("say go to " + place));
+  }
+
   private static String saidTwice(Slot slot) {
     return text(sentence("you said two things for " + SlotWords.name(slot)), "Say it again.");
   }
 
-  private String verdictCancelled(List<Integer> redirects) {
-    String which = list(redirects.stream().map(VerdictWords::redirect).toList());
+  private String verdictCancelled(List<Place> places) {
+    String which = list(places.stream().map(Places::name).toList());
     String cancelled = "the verdict on " + which + " no longer stands";
     return or(
         text(sentence("that changes the rig", "so " + cancelled), "Check again."),
@@ -189,13 +203,12 @@ public final class Answers {
       return calm(done);
     }
     Change change = clipped.change().get();
-    String now =
-        sentence("now " + change(change) + " " + VerdictWords.redirect(clipped.redirect()));
+    String now = sentence("now " + change(change) + " " + Places.name(clipped.place()));
     if (change != Change.SET) {
       return calm(text(done, now));
     }
-    Utterance standing = toBeLoaded(clipped.redirect(), clipped.standing());
-    boolean good = clipped.standing().filter(VerdictWords::isGood).isPresent();
+    Utterance standing = toBeLoaded(clipped.place(), clipped.standing());
+    boolean good = clipped.standing().filter(PathVerdict::isGood).isPresent();
     return List.of(Utterance.calm(text(done, good ? now : "")), standing);
   }
 
@@ -207,24 +220,24 @@ public final class Answers {
     };
   }
 
-  /** What stands of a redirect that is about to be loaded. */
-  private Utterance toBeLoaded(int redirect, Optional<Verdict> standing) {
-    String unchecked = sentence(VerdictWords.redirect(redirect) + " is not checked");
+  /** What stands of a support that is about to be loaded. */
+  private Utterance toBeLoaded(Place place, Optional<PathVerdict> standing) {
+    String unchecked = sentence(Places.name(place) + " is not checked");
     return standing
-        .map(verdict -> verdicts.head(redirect, verdict))
+        .map(verdicts::head)
         .orElseGet(() -> Utterance.calm(text(unchecked, "Do not load it yet.")));
   }
 
   /** A rope that hangs on anything but a good redirect holds the lanyard. */
   private List<Utterance> loadHeard(Reply.LoadHeard heard) {
-    String redirect = VerdictWords.redirect(heard.redirect());
-    String loaded = sentence("rope loaded on " + redirect);
-    if (heard.standing().filter(VerdictWords::isGood).isPresent()) {
+    String support = Places.name(heard.place());
+    String loaded = sentence("rope loaded on " + support);
+    if (heard.standing().filter(PathVerdict::isGood).isPresent()) {
       return calm(text(loaded, "Its check is good, by the numbers you gave."));
     }
     String state = heard.standing().isPresent() ? " is not good to load" : " is not checked";
     return List.of(
-        Utterance.calm(loaded), Utterance.danger(sentence(redirect + state, "the lanyard stays")));
+        Utterance.calm(loaded), Utterance.danger(sentence(support + state, "the lanyard stays")));
   }
 
   private static String holdLanyard(List<Hold> reasons) {
@@ -241,7 +254,7 @@ public final class Answers {
   }
 
   private String attached(Reply.Attached attached) {
-    List<String> loaded = attached.loadedRedirects().stream().map(VerdictWords::redirect).toList();
+    List<String> loaded = attached.loaded().stream().map(Places::name).toList();
     String rope =
         loaded.isEmpty()
             ? "No redirect is loaded."
@@ -260,18 +273,18 @@ public final class Answers {
   // ---- from redirect to redirect ----
 
   private String turned(Reply.Turned turned) {
-    String redirect = VerdictWords.redirect(turned.redirect());
+    String place = sentence(Places.title(turned.place()));
     return turned.begun()
-        ? text(sentence(redirect), or("What you said of yourself, rope and tree is kept.", ""))
-        : sentence(redirect);
+        ? text(place, or("What you said of yourself, rope and tree is kept.", ""))
+        : place;
   }
 
   private String noSuchRedirect(Reply.NoSuchRedirect none) {
     String there =
         none.howMany() == 1
             ? "there is only redirect one"
-            : "the last is " + VerdictWords.redirect(none.howMany());
-    return sentence("there is no " + VerdictWords.redirect(none.redirect()), there);
+            : "the last is " + Places.title(Place.redirectNumber(none.howMany()));
+    return sentence("there is no " + Places.title(none.place()), there);
   }
 
   // ---- when nothing was understood or heard ----

@@ -1,6 +1,7 @@
 package rigspeak.answer;
 
 import static rigspeak.answer.Sentences.sentence;
+import static rigspeak.answer.Sentences.text;
 
 import rigspeak.answer.Amounts.Round;
 import rigspeak.catalogue.Conflict;
@@ -10,6 +11,7 @@ import rigspeak.quantity.Force;
 import rigspeak.quantity.Length;
 import rigspeak.quantity.Mass;
 import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.Place;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
 
@@ -51,6 +53,25 @@ final class ConflictWords {
           .on(
               Conflict.SlackWithoutLengths.class,
               each -> "Where there is slack I need the length of both legs.")
+          .on(
+              Conflict.ButtThinnerThanLimb.class,
+              each -> "The butt of the limb is thinner than the limb under the sling.")
+          .on(
+              Conflict.ShapeOfNoCavity.class,
+              each -> "You said where the cavity lies, but that there is none.")
+          .on(
+              Conflict.NotOfThisHitch.class,
+              wrong ->
+                  sentence(SlotWords.name(wrong.slot()) + " does not go with the sling's hitch"))
+          .on(
+              Conflict.ConnectorOverBark.class,
+              each -> "The rope runs over bark, so there is no connector.")
+          .on(Conflict.MovingRopeFromBase.class, each -> "A moving rope has no anchor at the base.")
+          .on(
+              Conflict.AnchorLegWithoutLength.class,
+              each -> "Here I need the anchor leg with its length, up to the main point.")
+          .on(Conflict.SharedLegTurns.class, ConflictWords::sharedLegTurns)
+          .on(Conflict.SharedLegLengths.class, ConflictWords::sharedLegLengths)
           .all();
 
   private ConflictWords() {}
@@ -98,7 +119,10 @@ final class ConflictWords {
   }
 
   private static boolean isDiameter(Slot slot) {
-    return slot == Slot.LIMB_DIAMETER || slot == Slot.STEM_DIAMETER;
+    return slot == Slot.LIMB_DIAMETER
+        || slot == Slot.LIMB_BUTT
+        || slot == Slot.STEM_DIAMETER
+        || slot == Slot.SLING_THICKNESS;
   }
 
   private static String slope(Slot slot, double degrees) {
@@ -122,6 +146,37 @@ final class ConflictWords {
             + whole(away.apart())
             + " apart as you said them",
         "with that inside angle they would be about " + whole(away.halfInside()));
+  }
+
+  private static String sharedLegTurns(Conflict.SharedLegTurns shared) {
+    return text(
+        oneLeg(shared.nearer(), shared.farther()),
+        sentence(
+            "from " + Places.name(shared.nearer()) + " you said " + slope(shared.elevation()),
+            "from " + Places.name(shared.farther()) + " " + slope(shared.elevationBack())));
+  }
+
+  private static String sharedLegLengths(Conflict.SharedLegLengths shared) {
+    return text(
+        oneLeg(shared.nearer(), shared.farther()),
+        sentence(
+            "you said "
+                + Amounts.distance(shared.one())
+                + " and "
+                + Amounts.distance(shared.other())));
+  }
+
+  private static String oneLeg(Place nearer, Place farther) {
+    return sentence(
+        "the working leg of "
+            + Places.name(nearer)
+            + " is the anchor leg of "
+            + Places.name(farther));
+  }
+
+  private static String slope(Angle elevation) {
+    return (elevation.radians() < 0 ? "down " : "up ")
+        + whole(Angle.ofRadians(Math.abs(elevation.radians())));
   }
 
   private static String source(Slot slot) {

@@ -27,6 +27,11 @@ final class Pointing {
     return toward(COARSE_DEGREES * Math.rint(elevationDeg / COARSE_DEGREES), bearingDeg);
   }
 
+  /** Level, to the nearest hour of the clock. */
+  static String along(double bearingDeg) {
+    return bearing(bearingDeg);
+  }
+
   private static String toward(double elevationDeg, double bearingDeg) {
     String slope = Amounts.degrees(Math.abs(elevationDeg));
     if (slope.equals(Amounts.degrees(PLUMB_DEGREES))) {

@@ -44,6 +44,8 @@ final class SaidBack {
           .on(Value.Seat.class, SaidBack::seat)
           .on(Value.Bark.class, SaidBack::lower)
           .on(Value.RunningOver.class, SaidBack::lower)
+          .on(Value.CavityShape.class, SaidBack::cavityShape)
+          .on(Value.ConnectorLies.class, SaidBack::connectorLies)
           .on(Value.RopeSystem.class, system -> lower(system) + " rope")
           .on(Value.Anchor.class, anchor -> lower(anchor) + " anchor")
           .on(
@@ -81,7 +83,9 @@ final class SaidBack {
       case CAVITY, SLACK -> bare.equals(NONE) ? "no " + SlotWords.title(slot) : titled(slot, bare);
       case LIMB_RISE, UNION, HITCH, BARK, RUNNING_OVER, SLING_RATING, SLING_POINTS, STEM_CLEAR ->
           SlotWords.title(slot) + " " + bare;
+      case CAVITY_SHAPE, CONNECTOR_LIES -> SlotWords.title(slot) + " " + bare;
       case ALL_UP, SPECIES, LIMB_DIAMETER, LIMB_LENGTH, OUT, STEM_DIAMETER -> titled(slot, bare);
+      case LIMB_BUTT, SLING_THICKNESS, CHOKE_ANGLE, BASKET_ANGLE -> titled(slot, bare);
       case ANCHOR_LEG, WORKING_LEG, INSIDE_ANGLE, BEND -> titled(slot, bare);
     };
   }
@@ -93,7 +97,7 @@ final class SaidBack {
   /** Without the slot's name. */
   private String bare(Slot slot, Said said) {
     return switch (slot) {
-      case LIMB_DIAMETER, STEM_DIAMETER ->
+      case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER, SLING_THICKNESS ->
           Amounts.diameter((Value.Distance) said.value()) + how(said.how());
       case LIMB_RISE -> rise((Value.Turned) said.value()) + how(said.how());
       case OUT -> isNothing(said) ? "at the union" : measure(said);
@@ -102,7 +106,9 @@ final class SaidBack {
       case ALL_UP ->
           words.make(said.value()) + (said.how() == HowGot.BY_EYE ? "" : how(said.how()));
       case LIMB_LENGTH, ANCHOR_LEG, WORKING_LEG, INSIDE_ANGLE, BEND, SLING_POINTS -> measure(said);
+      case CHOKE_ANGLE, BASKET_ANGLE -> measure(said);
       case SPECIES, WOOD, UNION, CAVITY, HITCH, WRAPS, SEAT, BARK -> words.make(said.value());
+      case CAVITY_SHAPE, CONNECTOR_LIES -> words.make(said.value());
       case SLING_RATING, RUNNING_OVER, ROPE_SYSTEM, ANCHOR, CAPTURED -> words.make(said.value());
     };
   }
@@ -185,6 +191,22 @@ final class SaidBack {
       case FREE -> "sling free";
       case STUB -> "seated on a stub";
       case UNION -> "seated at the union";
+    };
+  }
+
+  private static String cavityShape(Value.CavityShape shape) {
+    return switch (shape) {
+      case CENTERED -> "centered";
+      case OFF_CENTER -> "off center";
+      case OPEN -> "open";
+    };
+  }
+
+  private static String connectorLies(Value.ConnectorLies lies) {
+    return switch (lies) {
+      case IN_LINE -> "in line";
+      case CROSS_LOADED -> "cross loaded";
+      case OVER_EDGE -> "over an edge";
     };
   }
 

@@ -35,7 +35,13 @@ final class SlotWords {
       case BEND -> "the bend";
       case SLING_POINTS -> "where the sling points";
       case SLACK -> "the slack";
-      case STEM_CLEAR -> "how far the stem is clear of your swing";
+      case LIMB_BUTT -> "the butt of the limb";
+      case CAVITY_SHAPE -> "where the cavity lies";
+      case CHOKE_ANGLE -> "the choke angle";
+      case BASKET_ANGLE -> "the basket angle";
+      case SLING_THICKNESS -> "the sling's thickness";
+      case CONNECTOR_LIES -> "how the connector lies";
+      case STEM_CLEAR -> "how far the stem is from you";
     };
   }
 
@@ -66,6 +72,12 @@ final class SlotWords {
       case BEND -> "bend";
       case SLING_POINTS -> "sling points";
       case SLACK -> "slack";
+      case LIMB_BUTT -> "limb butt";
+      case CAVITY_SHAPE -> "cavity";
+      case CHOKE_ANGLE -> "choke angle";
+      case BASKET_ANGLE -> "basket angle";
+      case SLING_THICKNESS -> "sling thickness";
+      case CONNECTOR_LIES -> "connector";
       case STEM_CLEAR -> "stem clear of swing";
     };
   }
@@ -85,7 +97,7 @@ final class SlotWords {
       case STEM_DIAMETER -> "say the stem's diameter";
       case UNION -> "say what the union is, sound, codominant, included bark, cracked or decayed";
       case CAVITY -> "say how much of the limb is hollow, or no cavity";
-      case HITCH -> "say sling choked or sling basket";
+      case HITCH -> "say sling choked, sling basket or sling girth";
       case WRAPS -> "say how many wraps";
       case SEAT -> "say seated on a stub, seated at the union, or sling free";
       case BARK -> "say bark smooth, bark rough or bark wet";
@@ -98,7 +110,14 @@ final class SlotWords {
       case BEND -> "say the bend";
       case SLING_POINTS -> "say where the sling points";
       case SLACK -> "say the slack, or no slack";
-      case STEM_CLEAR -> "say how far the stem is clear of your swing";
+      case LIMB_BUTT -> "say the limb butt, its diameter at the union";
+      case CAVITY_SHAPE -> "say cavity centered, cavity off center or cavity open";
+      case CHOKE_ANGLE -> "say the choke angle";
+      case BASKET_ANGLE -> "say the basket angle";
+      case SLING_THICKNESS -> "say the sling's thickness";
+      case CONNECTOR_LIES ->
+          "say connector in line, connector cross loaded or connector over an edge";
+      case STEM_CLEAR -> "say how far the stem is from you, the way you would swing";
     };
   }
 
@@ -130,6 +149,12 @@ final class SlotWords {
       case BEND -> "bend six zero degrees";
       case SLING_POINTS -> "sling points straight down";
       case SLACK -> "slack two feet, by eye";
+      case LIMB_BUTT -> "limb butt nine inches, by tape";
+      case CAVITY_SHAPE -> "cavity centered";
+      case CHOKE_ANGLE -> "choke angle one two zero degrees";
+      case BASKET_ANGLE -> "basket angle six zero degrees";
+      case SLING_THICKNESS -> "sling thickness half an inch";
+      case CONNECTOR_LIES -> "connector in line";
       case STEM_CLEAR -> "stem clear of swing by six feet";
     };
   }
@@ -151,17 +176,23 @@ final class SlotWords {
       case SLING_POINTS -> Optional.of("sling points down four five degrees toward the stem");
       case SLACK -> Optional.of("slack one zero inches");
       case STEM_CLEAR -> Optional.of("stem clear of swing by one two feet");
+      case LIMB_BUTT -> Optional.of("limb butt one two inches");
+      case CHOKE_ANGLE -> Optional.of("choke angle one two five degrees");
+      case BASKET_ANGLE -> Optional.of("basket angle five five degrees");
+      case SLING_THICKNESS -> Optional.of("sling thickness one point five centimeters");
       case SPECIES,
           ROPE_SYSTEM,
           ANCHOR,
           WOOD,
           UNION,
           CAVITY,
+          CAVITY_SHAPE,
           HITCH,
           WRAPS,
           SEAT,
           BARK,
           RUNNING_OVER,
+          CONNECTOR_LIES,
           CAPTURED ->
           Optional.empty();
     };

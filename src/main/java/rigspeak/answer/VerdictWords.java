@@ -11,7 +11,7 @@ import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Detail;
 import rigspeak.dialogue.Reply;
 import rigspeak.quantity.UnitSystem;
-import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Slot;
@@ -20,8 +20,8 @@ import rigspeak.rig.Value;
 import rigspeak.verdict.Check;
 import rigspeak.verdict.CheckKind;
 import rigspeak.verdict.Load;
+import rigspeak.verdict.PathVerdict;
 import rigspeak.verdict.Refusal;
-import rigspeak.verdict.Remedy;
 import rigspeak.verdict.Verdict;
 import rigspeak.verdict.Verdict.Rating;
 
@@ -33,14 +33,17 @@ final class VerdictWords {
   /** A part of the load that is smaller than this share of it is not worth a number. */
   private static final double NOTHING = 0.01;
 
+  private static final double PLUMB = 90;
+
   private final Detail detail;
   private final SaidBack saidBack;
 
   private final Cases<Verdict, String> bodies =
       Cases.<Verdict, String>of(Verdict.class)
-          .on(Verdict.Judged.class, this::body)
+          .on(Verdict.Judged.class, judged -> text(reason(judged), change(judged)))
           .on(Verdict.RefusedOutright.class, this::refusals)
           .on(Verdict.CannotSay.class, this::unknown)
+          .on(Verdict.WaitsFor.class, VerdictWords::waits)
           .all();
 
   private final Cases<Verdict, String> reasons =
@@ -48,6 +51,7 @@ final class VerdictWords {
           .on(Verdict.Judged.class, this::why)
           .on(Verdict.RefusedOutright.class, this::refusals)
           .on(Verdict.CannotSay.class, this::unknown)
+          .on(Verdict.WaitsFor.class, VerdictWords::waits)
           .all();
 
   private final Cases<Verdict, String> help =
@@ -57,6 +61,7 @@ final class VerdictWords {
               Verdict.RefusedOutright.class,
               each -> "Nothing makes it good. Choose another limb or union.")
           .on(Verdict.CannotSay.class, this::unknown)
+          .on(Verdict.WaitsFor.class, VerdictWords::waits)
           .all();
 
   VerdictWords(Detail detail, SaidBack saidBack) {
@@ -66,60 +71,97 @@ final class VerdictWords {
 
   /** Verdict, load, reason, change; the values it hangs on; what stands above it. */
   List<Utterance> judged(Reply.Judged judged) {
-    Verdict verdict = judged.verdict();
+    PathVerdict verdict = judged.verdict();
     String values =
         judged.governing().isEmpty()
             ? ""
             : text(or("By these values.", ""), saidBack.items(judged.governing()));
     String rules =
-        isGood(verdict)
+        verdict.isGood()
             ? or(
                 "Local rules, your crew and a load test from the ground decide.",
                 "Your crew and a load test decide.")
             : "";
-    String rest = text(bodies.make(verdict), values, lanyard(), rules);
-    Utterance head = head(judged.redirect(), verdict);
+    String rest = text(body(verdict), values, lanyard(), rules);
+    Utterance head = head(verdict);
     return head.danger()
         ? List.of(head, Utterance.calm(rest))
         : List.of(Utterance.calm(text(head.text(), rest)));
   }
 
-  /** The verdict alone. */
-  Utterance head(int redirect, Verdict verdict) {
-    String which = redirect(redirect);
-    if (verdict instanceof Verdict.CannotSay) {
-      return Utterance.calm(text(sentence("cannot say", which), "Do not load it yet."));
-    }
-    Rating rating = verdict instanceof Verdict.Judged judged ? judged.rating() : Rating.REFUSE;
-    return switch (rating) {
+  /** The verdict alone, and which support it comes from if that is another one. */
+  Utterance head(PathVerdict verdict) {
+    String which = Places.title(verdict.asked());
+    String because =
+        verdict.governing().equals(verdict.asked())
+            ? ""
+            : "because of " + Places.name(verdict.governing());
+    return switch (verdict.outcome()) {
       case GOOD -> Utterance.calm(sentence("good to load", which, "by the numbers you gave"));
-      case MARGINAL -> Utterance.calm(sentence("marginal", which, "do not load it yet"));
-      case REFUSE -> Utterance.danger(sentence("do not load", which));
+      case MARGINAL -> Utterance.calm(sentence("marginal", which, because, "do not load it yet"));
+      case CANNOT_SAY ->
+          Utterance.calm(text(sentence("cannot say", which, because), "Do not load it yet."));
+      case REFUSE -> Utterance.danger(sentence("do not load", which, because));
     };
-  }
-
-  static String redirect(int number) {
-    return "redirect " + Numbers.whole(number);
-  }
-
-  static boolean isGood(Verdict verdict) {
-    return verdict instanceof Verdict.Judged judged && judged.rating() == Rating.GOOD;
   }
 
   String lanyard() {
     return or("Clip in before you set, move or take off a redirect.", "Clip in first.");
   }
 
-  String why(Verdict verdict) {
-    return reasons.make(verdict);
+  String why(PathVerdict verdict) {
+    return text(
+        of(verdict.governing(), verdict),
+        reasons.make(verdict.ofGoverning()),
+        or(otherPull(verdict), ""));
   }
 
-  String wouldHelp(Verdict verdict) {
-    return help.make(verdict);
+  String wouldHelp(PathVerdict verdict) {
+    return verdict.isGood()
+        ? "It is good as it stands, by the numbers you gave."
+        : text(of(verdict.governing(), verdict), help.make(verdict.ofGoverning()));
   }
 
-  private String body(Verdict.Judged judged) {
-    return text(load(judged), reason(judged), change(judged));
+  /** Names the support that is spoken of where it is not the one that was asked about. */
+  private static String of(Place place, PathVerdict verdict) {
+    return place.equals(verdict.asked()) ? "" : sentence(Places.title(place));
+  }
+
+  private String body(PathVerdict verdict) {
+    String load = verdict.ofAsked() instanceof Verdict.Judged judged ? load(judged) : "";
+    boolean elsewhere = !verdict.governing().equals(verdict.asked());
+    String there =
+        elsewhere && verdict.ofGoverning() instanceof Verdict.Judged judged
+            ? pull(verdict.governing(), judged)
+            : "";
+    String go =
+        elsewhere && verdict.outcome() == PathVerdict.Outcome.CANNOT_SAY
+            ? sentence("say go to " + Places.name(verdict.governing()))
+            : "";
+    return text(load, there, bodies.make(verdict.ofGoverning()), go);
+  }
+
+  /** How the main point is pulled now, where nobody has heard it yet. */
+  private static String otherPull(PathVerdict verdict) {
+    Place main = Place.MAIN_POINT;
+    boolean told = verdict.governing().equals(main);
+    return !told && verdict.supports().get(main) instanceof Verdict.Judged judged
+        ? pull(main, judged)
+        : "";
+  }
+
+  /** A pull whose bearing was not said is told by how far it is off plumb. */
+  private static String pull(Place place, Verdict.Judged judged) {
+    Load load = judged.load();
+    double offPlumb = PLUMB + load.elevationDeg().nominal();
+    String size = Amounts.force(load.resultantN().high(), units(judged), Round.UP);
+    String where =
+        offPlumb < PLUMB ? Amounts.degrees(Math.rint(offPlumb)) + " off straight down" : "upward";
+    return sentence(Places.name(place) + " is pulled " + where, "with at most " + size);
+  }
+
+  private static String waits(Verdict.WaitsFor waits) {
+    return sentence("its pull is not known before " + Places.name(waits.place()) + " is");
   }
 
   /* ---- where the load goes ---- */
@@ -178,6 +220,8 @@ final class VerdictWords {
     return switch (kind) {
       case LIMB_AT_UNION -> "the limb at the union";
       case LIMB_AT_SLING -> "the limb under the sling";
+      case LIMB_BETWEEN -> "the limb between union and sling";
+      case STEM_BETWEEN -> "the stem up to the main point";
       case SHEAR_AT_UNION -> "the shear at the union";
       case SHEAR_AT_SLING -> "the shear under the sling";
       case COLUMN -> "the limb end on";
@@ -215,7 +259,7 @@ final class VerdictWords {
   private String cheapest(Verdict.Judged judged) {
     return judged.remedies().stream()
         .findFirst()
-        .map(remedy -> remedy(remedy, judged.rig().said()))
+        .map(remedy -> RemedyWords.of(remedy, judged.rig().said()))
         .map(change -> sentence(change, or("then check again", "")))
         .orElse("Choose another limb or union.");
   }
@@ -223,7 +267,7 @@ final class VerdictWords {
   private String measureAgain(Verdict.Judged judged) {
     return judged
         .measureAgain()
-        .map(VerdictWords::measured)
+        .map(RemedyWords::measured)
         .map(
             what ->
                 or(
@@ -232,44 +276,11 @@ final class VerdictWords {
         .orElse("");
   }
 
-  private static String remedy(Remedy remedy, Rig said) {
-    return Cases.<Remedy, String>of(Remedy.class)
-        .on(Remedy.Wraps.class, wraps -> "take " + SaidBack.wraps(wraps.turns()))
-        .on(
-            Remedy.SeatAtTheUnion.class,
-            seat -> "move the sling in until it is seated at the union")
-        .on(Remedy.NearerTheUnion.class, nearer -> nearer(nearer, said))
-        .on(Remedy.ThickerLimb.class, thicker -> thicker(thicker, said))
-        .all()
-        .make(remedy);
-  }
-
-  private static String nearer(Remedy.NearerTheUnion nearer, Rig said) {
-    String most = Amounts.distance(nearer.atMost(), units(said, Slot.OUT), Round.DOWN);
-    return most.startsWith("zero ")
-        ? "move the sling in to the union"
-        : "move the sling in to " + most + " or less from the union";
-  }
-
-  private static String thicker(Remedy.ThickerLimb thicker, Rig said) {
-    UnitSystem units = units(said, Slot.LIMB_DIAMETER);
-    return "choose a limb of " + Amounts.diameter(thicker.atLeast(), units, Round.UP) + " or more";
-  }
-
-  private static UnitSystem units(Rig said, Slot slot) {
-    return said.value(slot, Value.Distance.class)
-        .map(Value.Distance::said)
-        .orElse(UnitSystem.INCH_POUND);
-  }
-
   private String wouldHelp(Verdict.Judged judged) {
-    if (judged.rating() == Rating.GOOD) {
-      return "It is good as it stands, by the numbers you gave.";
-    }
     List<String> changes =
         judged.remedies().stream()
             .limit(MOST_ITEMS)
-            .map(remedy -> remedy(remedy, judged.rig().said()))
+            .map(remedy -> RemedyWords.of(remedy, judged.rig().said()))
             .toList();
     String again = judged.rating() == Rating.MARGINAL ? measureAgain(judged) : "";
     if (changes.isEmpty()) {
@@ -287,30 +298,6 @@ final class VerdictWords {
     return text(sentences);
   }
 
-  private static String measured(Measure measure) {
-    return switch (measure) {
-      case ALL_UP -> "your all up weight";
-      case LIMB_DIAMETER -> "the limb's diameter";
-      case LIMB_RISE -> "how the limb lies";
-      case LIMB_LENGTH -> "the limb's length";
-      case OUT -> "how far out the sling is";
-      case STEM_DIAMETER -> "the stem's diameter";
-      case CAVITY -> "the cavity";
-      case ANCHOR_LEG_ELEVATION -> "the slope of the anchor leg";
-      case ANCHOR_LEG_BEARING -> "the bearing of the anchor leg";
-      case WORKING_LEG_ELEVATION -> "the slope of the working leg";
-      case WORKING_LEG_BEARING -> "the bearing of the working leg";
-      case INSIDE_ANGLE -> "the inside angle";
-      case SLING_ELEVATION -> "the slope of the sling";
-      case SLING_BEARING -> "the bearing of the sling";
-      case ANCHOR_LEG_LENGTH -> "the length of the anchor leg";
-      case WORKING_LEG_LENGTH -> "the length of the working leg";
-      case SLACK -> "the slack";
-      case ROPE_FRICTION -> "the friction of the rope";
-      case BARK_FRICTION -> "the friction of the bark";
-    };
-  }
-
   /* ---- why ---- */
 
   private String why(Verdict.Judged judged) {
@@ -318,6 +305,7 @@ final class VerdictWords {
         or(parts(judged), ""),
         or(turn(judged.load()), ""),
         demand(judged),
+        or(atItsLimit(judged), ""),
         assumptions(judged.rig()),
         provenance(judged.governing().sources()));
   }
@@ -349,10 +337,35 @@ final class VerdictWords {
   }
 
   private static String turn(Load load) {
+    String movement = "counted " + Amounts.times(load.peakFactor().nominal()) + " for movement";
+    if (load.insideDeg().isEmpty() || load.angleFactor().isEmpty()) {
+      return sentence(movement);
+    }
+    double factor = load.angleFactor().get().nominal();
     return sentence(
-        "inside angle " + Amounts.degrees(Math.rint(load.insideDeg().nominal())),
-        "the sling takes " + Amounts.times(load.angleFactor().nominal()) + " the pull of the rope",
-        "counted " + Amounts.times(load.peakFactor().nominal()) + " for movement");
+        "inside angle " + Amounts.degrees(Math.rint(load.insideDeg().get().nominal())),
+        "the sling takes " + Amounts.times(factor) + " the pull of the rope",
+        movement);
+  }
+
+  /** What gives first, and how. */
+  private static String atItsLimit(Verdict.Judged judged) {
+    boolean fork = judged.rig().union().codominant();
+    return switch (judged.governing().kind()) {
+      case LIMB_AT_UNION ->
+          fork
+              ? "At its limit the union would split."
+              : "At its limit it would break at the union.";
+      case LIMB_AT_SLING -> "At its limit it would break under the sling.";
+      case LIMB_BETWEEN -> "At its limit it would break between union and sling.";
+      case STEM_BETWEEN -> "At its limit the stem would bend and break below the main point.";
+      case SHEAR_AT_UNION, SHEAR_AT_SLING -> "At its limit it would split along the grain.";
+      case COLUMN -> "At its limit it would bow out.";
+      case SHELL -> "At its limit the shell would cave in.";
+      case SLIP -> "At its limit the sling would slide.";
+      case SLING -> "At its limit the sling would tear.";
+      case CONNECTOR, ROPE -> "At its limit it would break.";
+    };
   }
 
   private String demand(Verdict.Judged judged) {
@@ -441,6 +454,10 @@ final class VerdictWords {
           or(
               "A cracked union is not loaded, nobody knows what it holds.",
               "A cracked union is not loaded.");
+      case CONNECTOR_OVER_EDGE ->
+          or(
+              "A connector that bends over an edge is not loaded, nobody rates it so.",
+              "No connector is loaded over an edge.");
     };
   }
 

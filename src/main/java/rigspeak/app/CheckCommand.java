@@ -17,7 +17,6 @@ import picocli.CommandLine.Spec;
 import rigspeak.answer.Utterance;
 import rigspeak.grammar.Grammar;
 import rigspeak.meaning.Meaning;
-import rigspeak.verdict.Verdict;
 
 /** Utterances in, one verdict out. */
 @Command(
@@ -70,7 +69,7 @@ final class CheckCommand implements Callable<Integer> {
         judged
             .verdict()
             .map(VerdictJson::of)
-            .orElseGet(() -> VerdictJson.of(new Verdict.CannotSay(List.of(), List.of())));
+            .orElseThrow(() -> new IllegalStateException("a check always has a verdict"));
     node.set("answers", Report.answers(judged));
     report.line(node);
   }
@@ -88,9 +87,7 @@ final class CheckCommand implements Callable<Integer> {
       }
       return;
     }
-    ObjectNode node = VerdictJson.of(new Verdict.CannotSay(List.of(), List.of()));
-    ArrayNode reasons = node.putArray("reasons");
-    reasons.add("not_taken");
+    ObjectNode node = VerdictJson.notTaken();
     ArrayNode lines = node.putArray("not_taken");
     for (Exchange exchange : refused) {
       ObjectNode line = JsonNodeFactory.instance.objectNode();

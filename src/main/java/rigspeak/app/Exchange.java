@@ -6,7 +6,7 @@ import rigspeak.answer.Utterance;
 import rigspeak.dialogue.Reply;
 import rigspeak.meaning.Meaning;
 import rigspeak.rig.Slot;
-import rigspeak.verdict.Verdict;
+import rigspeak.verdict.PathVerdict;
 
 /**
  * One thing said and all that came of it.
@@ -46,7 +46,7 @@ record Exchange(
                 reply -> reply instanceof Reply.Implausible || reply instanceof Reply.WhichAngle);
   }
 
-  Optional<Verdict> verdict() {
+  Optional<PathVerdict> verdict() {
     return replies.stream()
         .filter(Reply.Judged.class::isInstance)
         .map(reply -> ((Reply.Judged) reply).verdict())

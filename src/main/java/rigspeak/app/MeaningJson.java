@@ -22,7 +22,7 @@ final class MeaningJson {
     } else if (meaning instanceof Meaning.Correction correction) {
       json.put("kind", "correction").set("statements", statements(correction.statements()));
     } else if (meaning instanceof Meaning.GoTo goTo) {
-      json.put("kind", "go_to").put("redirect", goTo.redirect());
+      json.put("kind", "go_to").put("place", goTo.place().key());
     } else if (meaning instanceof Meaning.Command command) {
       json.put("kind", "command").put("command", VerdictJson.lower(command));
     } else if (meaning instanceof Meaning.NotUnderstood missed) {

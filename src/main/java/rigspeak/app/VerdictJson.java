@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import rigspeak.catalogue.Conflict;
+import rigspeak.rig.Direction;
 import rigspeak.rig.Estimate;
 import rigspeak.rig.Measure;
 import rigspeak.rig.ResolvedRig;
@@ -15,6 +16,7 @@ import rigspeak.rig.Slot;
 import rigspeak.rig.Source;
 import rigspeak.verdict.Check;
 import rigspeak.verdict.Load;
+import rigspeak.verdict.PathVerdict;
 import rigspeak.verdict.Remedy;
 import rigspeak.verdict.Spread;
 import rigspeak.verdict.Verdict;
@@ -25,20 +27,53 @@ final class VerdictJson {
 
   private VerdictJson() {}
 
-  static ObjectNode of(Verdict verdict) {
+  /** Nothing was judged, for not everything that was said could be taken. */
+  static ObjectNode notTaken() {
     ObjectNode json = NODES.objectNode();
-    if (verdict instanceof Verdict.CannotSay cannot) {
-      json.put("verdict", "cannot_say");
-      json.putNull("governing_check");
-      json.set("reasons", reasons(cannot));
-      json.set("missing_slots", slots(cannot.missing()));
+    json.put("verdict", "cannot_say");
+    json.putNull("governing_check");
+    json.set("reasons", keys(List.of("not_taken")));
+    json.set("missing_slots", NODES.arrayNode());
+    return json;
+  }
+
+  /** The whole rope: what decides, the numbers of the support asked about, then every support. */
+  static ObjectNode of(PathVerdict path) {
+    ObjectNode json = of(path.ofAsked());
+    ObjectNode governing = of(path.ofGoverning());
+    for (String field : List.of("governing_check", "reasons", "missing_slots")) {
+      json.set(field, governing.get(field));
+    }
+    json.put("verdict", lower(path.outcome()));
+    json.put("asked", path.asked().key());
+    json.put("governing_support", path.governing().key());
+    ObjectNode supports = json.putObject("supports");
+    path.supports().forEach((place, verdict) -> supports.set(place.key(), of(verdict)));
+    ObjectNode losses = json.putObject("if_lost");
+    path.losses().forEach((place, loss) -> losses.set(place.key(), FallJson.of(loss)));
+    path.swing().ifPresent(swing -> json.set("working_swing", FallJson.of(swing)));
+    return json;
+  }
+
+  private static ObjectNode of(Verdict verdict) {
+    ObjectNode json = NODES.objectNode();
+    if (verdict instanceof Verdict.Judged judged) {
+      judged(json, judged);
     } else if (verdict instanceof Verdict.RefusedOutright refused) {
       json.put("verdict", "refuse");
       json.putNull("governing_check");
       json.set("reasons", keys(refused.refusals().stream().map(r -> r.key()).toList()));
       json.set("missing_slots", NODES.arrayNode());
-    } else {
-      judged(json, (Verdict.Judged) verdict);
+    } else if (verdict instanceof Verdict.CannotSay cannot) {
+      json.put("verdict", "cannot_say");
+      json.putNull("governing_check");
+      json.set("reasons", reasons(cannot));
+      json.set("missing_slots", slots(cannot.missing()));
+    } else if (verdict instanceof Verdict.WaitsFor waits) {
+      json.put("verdict", "cannot_say");
+      json.putNull("governing_check");
+      json.set("reasons", keys(List.of("waits_for_" + waits.place().key())));
+      json.set("missing_slots", NODES.arrayNode());
     }
     return json;
   }
@@ -98,8 +133,8 @@ final class VerdictJson {
     json.set("top_n", spread(load.topN()));
     json.set("side_n", spread(load.sideN()));
     json.put("load_class", lower(load.loadClass()));
-    json.set("inside_angle_deg", spread(load.insideDeg()));
-    json.set("angle_factor", spread(load.angleFactor()));
+    load.insideDeg().ifPresent(inside -> json.set("inside_angle_deg", spread(inside)));
+    load.angleFactor().ifPresent(factor -> json.set("angle_factor", spread(factor)));
     json.set("anchor_leg_n", spread(load.anchorLegN()));
     json.set("working_leg_n", spread(load.workingLegN()));
     json.set("peak_factor", spread(load.peakFactor()));
@@ -119,16 +154,28 @@ final class VerdictJson {
 
   private static ObjectNode remedy(Remedy remedy) {
     ObjectNode json = NODES.objectNode();
+    json.put("remedy", snake(remedy));
     if (remedy instanceof Remedy.Wraps wraps) {
-      return json.put("remedy", "wraps").put("turns", wraps.turns());
+      json.put("turns", wraps.turns());
+    } else if (remedy instanceof Remedy.Choke choke) {
+      json.put("turns", choke.turns());
+    } else if (remedy instanceof Remedy.NearerTheUnion nearer) {
+      json.put("at_most_m", nearer.atMost().metres());
+    } else if (remedy instanceof Remedy.ThickerLimb thicker) {
+      json.put("at_least_m", thicker.atLeast().metres());
+    } else if (remedy instanceof Remedy.WiderAngle wider) {
+      json.put("at_least_deg", wider.atLeast().degrees());
+    } else if (remedy instanceof Remedy.WorkingLeg leg) {
+      direction(json, leg.direction());
+    } else if (remedy instanceof Remedy.SecondRedirect second) {
+      direction(json, second.direction());
     }
-    if (remedy instanceof Remedy.NearerTheUnion nearer) {
-      return json.put("remedy", "nearer_the_union").put("at_most_m", nearer.atMost().metres());
-    }
-    if (remedy instanceof Remedy.ThickerLimb thicker) {
-      return json.put("remedy", "thicker_limb").put("at_least_m", thicker.atLeast().metres());
-    }
-    return json.put("remedy", "seat_at_the_union");
+    return json;
+  }
+
+  private static void direction(ObjectNode json, Direction direction) {
+    json.put("elevation_deg", direction.elevation().degrees());
+    json.put("bearing_deg", direction.bearing().degrees());
   }
 
   private static ObjectNode estimate(Measure measure, Estimate estimate) {
@@ -146,7 +193,7 @@ final class VerdictJson {
     return measure.unit() == Measure.Unit.RADIAN ? "deg" : measure.unit().symbol();
   }
 
-  private static ObjectNode spread(Spread spread) {
+  static ObjectNode spread(Spread spread) {
     return NODES
         .objectNode()
         .put("nominal", spread.nominal())
@@ -157,7 +204,7 @@ final class VerdictJson {
   private static ArrayNode reasons(Verdict.CannotSay cannot) {
     ArrayNode reasons = NODES.arrayNode();
     for (Conflict conflict : cannot.conflicts()) {
-      reasons.add(key(conflict));
+      reasons.add(snake(conflict));
     }
     if (!cannot.missing().isEmpty()) {
       reasons.add("missing");
@@ -165,10 +212,9 @@ final class VerdictJson {
     return reasons;
   }
 
-  /** A conflict by its name, in the spelling of the files: LegsInLine is legs_in_line. */
-  private static String key(Conflict conflict) {
-    return conflict
-        .getClass()
+  /** A case by its name, in the spelling of the files: LegsInLine is legs_in_line. */
+  static String snake(Object one) {
+    return one.getClass()
         .getSimpleName()
         .replaceAll("(?<=[a-z])(?=[A-Z])", "_")
         .toLowerCase(Locale.ROOT);

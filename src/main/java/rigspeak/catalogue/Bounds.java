@@ -18,7 +18,8 @@ final class Bounds {
     ANGLE,
     PLUMB,
     WEIGHT,
-    SHARE
+    SHARE,
+    THICKNESS
   }
 
   private record Case(Kind kind, HowGot how) {}

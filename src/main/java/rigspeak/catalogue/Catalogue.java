@@ -1,6 +1,7 @@
 package rigspeak.catalogue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +12,7 @@ import rigspeak.rig.Direction;
 import rigspeak.rig.Estimate;
 import rigspeak.rig.HowGot;
 import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.ResolvedRig.Assumption;
 import rigspeak.rig.ResolvedRig.Gear;
@@ -20,6 +22,7 @@ import rigspeak.rig.ResolvedRig.Movement;
 import rigspeak.rig.ResolvedRig.Turn;
 import rigspeak.rig.ResolvedRig.UnionRule;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Source;
@@ -38,12 +41,17 @@ public final class Catalogue {
 
   private static final double QUARTER_TURN = Math.PI / 2;
 
+  /** Legs of a basket that spread farther pull the sling apart more than they carry. */
+  private static final double MOST_BASKET = Math.toRadians(170);
+
   private final Sources sources = new Sources();
   private final Factors factors = new Factors(sources);
   private final Woods woods = new Woods(sources, factors);
   private final Bounds bounds = new Bounds(sources);
   private final Frictions frictions = new Frictions(sources);
   private final Ranges ranges = new Ranges();
+  private final ChokeAngles chokeAngles = new ChokeAngles(sources);
+  private final Bends bends = new Bends(sources);
 
   private Catalogue() {}
 
@@ -62,29 +70,46 @@ public final class Catalogue {
     return ranges.offence(slot, value);
   }
 
-  /** What has not been said of this rig and must be, in the order in which it is best asked. */
-  public List<Slot> missing(Rig rig) {
-    return Questions.open(rig);
+  /**
+   * What has not been said of the support at this place and must be, in the order in which it is
+   * best asked.
+   */
+  public List<Slot> missing(RopePath path, Place place) {
+    return Questions.open(path, place);
   }
 
-  /** All numbers of this rig with their bounds and sources, or what is missing or contradictory. */
-  public Resolution resolve(Rig rig) {
-    List<Slot> missing = Questions.open(rig);
-    List<Conflict> conflicts = Contradictions.in(rig, ranges, bounds);
+  /**
+   * All numbers of the support at this place with their bounds and sources, or what is missing or
+   * contradictory.
+   */
+  public Resolution resolve(RopePath path, Place place) {
+    List<Slot> missing = Questions.open(path, place);
+    List<Conflict> conflicts = Contradictions.in(path, place, ranges, bounds);
     if (!missing.isEmpty() || !conflicts.isEmpty()) {
       return new Resolution.Unknown(missing, conflicts);
     }
-    return new Resolution.Known(new Resolving(rig).rig());
+    return new Resolution.Known(new Resolving(path, place).rig());
+  }
+
+  /** From how far off plumb a second attachment is prompted, in degrees. */
+  public Sourced swingPromptDegrees() {
+    return factors.get("swing_prompt_deg");
   }
 
   /** One rig on its way to its numbers; nothing is missing any more. */
   private final class Resolving {
+    private final RopePath path;
+    private final Place place;
+    private final Reeving reeving;
     private final Rig said;
     private final Map<Measure, Estimate> measures = new EnumMap<>(Measure.class);
     private final List<Assumption> assumptions = new ArrayList<>();
 
-    Resolving(Rig said) {
-      this.said = said;
+    Resolving(RopePath path, Place place) {
+      this.path = path;
+      this.place = place;
+      this.reeving = new Reeving(path, place);
+      this.said = path.at(place);
     }
 
     ResolvedRig rig() {
@@ -92,16 +117,19 @@ public final class Catalogue {
       limb();
       Turn turn = turn();
       Grip grip = grip();
+      slack();
       return new ResolvedRig(
+          place,
           said,
           measures,
           turn,
-          tensionShare(),
+          reeving.carriesHalf() ? 0.5 : 1,
           grip,
           said.value(Slot.SEAT, Value.Seat.class).orElse(Value.Seat.FREE),
           woods.strength(need(Slot.SPECIES, Value.Species.class)),
           unionRule(),
           hollowRule(),
+          reeving.isNextToMainPoint(),
           gear(),
           new Movement(factors.get("working_peak"), factors.get("rope_modulus_n")),
           assumptions);
@@ -116,6 +144,9 @@ public final class Catalogue {
 
     private void limb() {
       length(Slot.LIMB_DIAMETER, Measure.LIMB_DIAMETER, Kind.DIAMETER);
+      if (said.has(Slot.LIMB_BUTT)) {
+        length(Slot.LIMB_BUTT, Measure.LIMB_BUTT, Kind.DIAMETER);
+      }
       length(Slot.STEM_DIAMETER, Measure.STEM_DIAMETER, Kind.DIAMETER);
       if (said.has(Slot.LIMB_LENGTH)) {
         length(Slot.LIMB_LENGTH, Measure.LIMB_LENGTH, Kind.DISTANCE);
@@ -143,7 +174,6 @@ public final class Catalogue {
     }
 
     private Turn turn() {
-      boolean legs = said.has(Slot.ANCHOR_LEG) && said.has(Slot.WORKING_LEG);
       if (said.has(Slot.ANCHOR_LEG)) {
         leg(
             Slot.ANCHOR_LEG,
@@ -157,9 +187,8 @@ public final class Catalogue {
             Measure.WORKING_LEG_ELEVATION,
             Measure.WORKING_LEG_BEARING,
             Measure.WORKING_LEG_LENGTH);
-      }
-      if (!legs) {
-        insideAngle();
+      } else {
+        reeving.sharedWorkingLeg().ifPresent(this::sharedLeg);
       }
       if (said.has(Slot.SLING_POINTS)) {
         direction(
@@ -168,27 +197,75 @@ public final class Catalogue {
             Measure.SLING_ELEVATION,
             Measure.SLING_BEARING);
       }
-      if (said.has(Slot.SLACK) && metres(Slot.SLACK) > 0) {
-        length(Slot.SLACK, Measure.SLACK, Kind.DISTANCE);
+      if (said.has(Slot.STEM_CLEAR)) {
+        length(Slot.STEM_CLEAR, Measure.STEM_CLEAR, Kind.DISTANCE);
       }
       String over =
           need(Slot.RUNNING_OVER, Value.RunningOver.class) == Value.RunningOver.BARK
               ? "rope_on_bark"
               : key(need(Slot.RUNNING_OVER, Value.RunningOver.class));
       measures.put(Measure.ROPE_FRICTION, frictions.of(over, how(Slot.RUNNING_OVER)));
-      return legs ? Turn.LEGS : Turn.ANGLE_AND_SLING;
+      if (reeving.hasOneLeg()) {
+        return Turn.ONE_LEG;
+      }
+      if (said.has(Slot.ANCHOR_LEG) && reeving.hasWorkingLeg()) {
+        return Turn.LEGS;
+      }
+      insideAngle();
+      return Turn.ANGLE_AND_SLING;
+    }
+
+    /** Seen from its other end: turned round, and from here its bearing may be any. */
+    private void sharedLeg(Value.Leg leg) {
+      HowGot how =
+          reeving.next().flatMap(next -> next.said(Slot.ANCHOR_LEG)).map(Said::how).orElseThrow();
+      Source source = sources.get("leg_shared");
+      double up = -leg.direction().elevation().radians();
+      Kind kind = leg.direction().isPlumb() ? Kind.PLUMB : Kind.ANGLE;
+      Estimate rise = bounds.around(up, kind, how, -QUARTER_TURN, QUARTER_TURN);
+      measures.put(Measure.WORKING_LEG_ELEVATION, rise);
+      measures.put(
+          Measure.WORKING_LEG_BEARING, new Estimate(-Math.PI, 0, Math.PI, HowGot.ASSUMED, source));
+      leg.length()
+          .ifPresent(length -> measures.put(Measure.WORKING_LEG_LENGTH, around(length, how)));
+    }
+
+    /** Wherever on the rope there is slack, the climber falls through it. */
+    private void slack() {
+      Optional<Rig> slackest =
+          path.supports().values().stream()
+              .filter(rig -> metres(rig, Slot.SLACK) > 0)
+              .max(Comparator.comparingDouble(rig -> metres(rig, Slot.SLACK)));
+      slackest.ifPresent(
+          rig -> {
+            Said slack = rig.said(Slot.SLACK).orElseThrow();
+            measures.put(Measure.SLACK, around((Value.Distance) slack.value(), slack.how()));
+            Estimate anchor = legLength(rig, Slot.ANCHOR_LEG);
+            Estimate working = legLength(rig, Slot.WORKING_LEG);
+            measures.put(
+                Measure.ROPE_OUT,
+                new Estimate(
+                    anchor.low() + working.low(),
+                    anchor.nominal() + working.nominal(),
+                    anchor.high() + working.high(),
+                    working.how(),
+                    working.source()));
+          });
+    }
+
+    private Estimate legLength(Rig rig, Slot slot) {
+      Said leg = rig.said(slot).orElseThrow();
+      return around(((Value.Leg) leg.value()).length().orElseThrow(), leg.how());
+    }
+
+    private Estimate around(Value.Distance distance, HowGot how) {
+      return bounds.around(distance.length().metres(), Kind.DISTANCE, how, 0, Double.MAX_VALUE);
     }
 
     private void leg(Slot slot, Measure elevation, Measure bearing, Measure length) {
       Value.Leg leg = need(slot, Value.Leg.class);
       direction(leg.direction(), how(slot), elevation, bearing);
-      leg.length()
-          .ifPresent(
-              said ->
-                  measures.put(
-                      length,
-                      bounds.around(
-                          said.length().metres(), Kind.DISTANCE, how(slot), 0, Double.MAX_VALUE)));
+      leg.length().ifPresent(said -> measures.put(length, around(said, how(slot))));
     }
 
     private void insideAngle() {
@@ -209,16 +286,6 @@ public final class Catalogue {
       }
     }
 
-    /** Two parts of a moving rope carry the climber; a stationary rope has only one. */
-    private double tensionShare() {
-      boolean moving = need(Slot.ROPE_SYSTEM, Value.RopeSystem.class) == Value.RopeSystem.MOVING;
-      boolean single =
-          said.value(Slot.CAPTURED, Value.Captured.class)
-              .filter(captured -> captured == Value.Captured.SINGLE)
-              .isPresent();
-      return moving && single ? 0.5 : 1;
-    }
-
     private Grip grip() {
       String bark;
       if (said.has(Slot.BARK)) {
@@ -231,14 +298,35 @@ public final class Catalogue {
       if (!said.has(Slot.SEAT)) {
         assume(Slot.SEAT, "seat_unsaid");
       }
-      if (isChoked()) {
-        return new Grip.Choked(need(Slot.WRAPS, Value.Wraps.class).turns());
+      if (Questions.overBark(said)) {
+        basketAngle();
+        return new Grip.Laid();
       }
-      return new Grip.Laid(factors.value("basket_included_rad"));
+      return switch (need(Slot.HITCH, Value.Hitch.class)) {
+        case CHOKED -> new Grip.Choked(need(Slot.WRAPS, Value.Wraps.class).turns());
+        case GIRTH -> new Grip.Choked(1);
+        case BASKET -> {
+          basketAngle();
+          yield new Grip.Laid();
+        }
+      };
     }
 
-    private boolean isChoked() {
-      return !Questions.overBark(said) && need(Slot.HITCH, Value.Hitch.class) == Value.Hitch.CHOKED;
+    private void basketAngle() {
+      if (said.has(Slot.BASKET_ANGLE)) {
+        angle(
+            Measure.BASKET_ANGLE,
+            need(Slot.BASKET_ANGLE, Value.Turned.class).angle().radians(),
+            how(Slot.BASKET_ANGLE),
+            0,
+            MOST_BASKET);
+      } else {
+        Sourced unsaid = factors.get("basket_angle_unsaid_deg");
+        double radians = Math.toRadians(unsaid.value());
+        measures.put(
+            Measure.BASKET_ANGLE,
+            new Estimate(radians, radians, radians, HowGot.ASSUMED, unsaid.source()));
+      }
     }
 
     private UnionRule unionRule() {
@@ -260,7 +348,10 @@ public final class Catalogue {
           outer
               ? factors.get("outer_decay_diameter")
               : new Sourced("inner_hollow", 1, sources.get("exact")),
-          factors.get("hollow_limit"));
+          factors.get("hollow_limit"),
+          said.value(Slot.CAVITY_SHAPE, Value.CavityShape.class).orElse(Value.CavityShape.CENTERED),
+          factors.get("off_center_shift"),
+          factors.get("open_cavity_deg"));
     }
 
     private Gear gear() {
@@ -269,12 +360,19 @@ public final class Catalogue {
       if (Questions.overBark(said)) {
         return new Gear(Optional.empty(), Optional.empty(), rope);
       }
-      Strength sling = new Strength(slingRating(), hitchFactors()).times(share);
-      String connector = key(need(Slot.RUNNING_OVER, Value.RunningOver.class)) + "_n";
+      List<Sourced> reductions = new ArrayList<>(chokeFactors());
+      reductions.add(bend());
+      reductions.add(share);
+      Strength sling = new Strength(slingRating(), reductions);
       return new Gear(
-          Optional.of(sling),
-          Optional.of(new Strength(factors.get(connector), List.of(share))),
-          rope);
+          Optional.of(sling), Optional.of(new Strength(connectorRating(), List.of(share))), rope);
+    }
+
+    private Sourced connectorRating() {
+      boolean across = Reeving.is(said, Slot.CONNECTOR_LIES, Value.ConnectorLies.CROSS_LOADED);
+      return across
+          ? factors.get("cross_loaded_n")
+          : factors.get(key(need(Slot.RUNNING_OVER, Value.RunningOver.class)) + "_n");
     }
 
     private Sourced slingRating() {
@@ -286,10 +384,43 @@ public final class Catalogue {
       return factors.get("sling_n");
     }
 
-    private List<Sourced> hitchFactors() {
-      return isChoked()
-          ? List.of(factors.get("hitch_choker"), factors.get("choke_angle_unsaid"))
-          : List.of(factors.get("hitch_basket"));
+    /** A basket's two legs count where their angle is known, see {@link Measure#BASKET_ANGLE}. */
+    private List<Sourced> chokeFactors() {
+      if (need(Slot.HITCH, Value.Hitch.class) == Value.Hitch.BASKET) {
+        return List.of();
+      }
+      return List.of(factors.get("hitch_choker"), chokeAngles.factor(leastChokeDegrees()));
+    }
+
+    /** The narrowest choke that may be meant. */
+    private double leastChokeDegrees() {
+      if (!said.has(Slot.CHOKE_ANGLE)) {
+        assume(Slot.CHOKE_ANGLE, "choke_angle_unsaid");
+        return factors.value("choke_angle_unsaid_deg");
+      }
+      double radians = need(Slot.CHOKE_ANGLE, Value.Turned.class).angle().radians();
+      Estimate choke = bounds.around(radians, Kind.ANGLE, how(Slot.CHOKE_ANGLE), 0, Math.PI);
+      return Math.toDegrees(choke.low());
+    }
+
+    /** Over the thinnest limb and with the thickest sling that may be meant. */
+    private Sourced bend() {
+      double thickness;
+      if (said.has(Slot.SLING_THICKNESS)) {
+        thickness =
+            bounds
+                .around(
+                    metres(Slot.SLING_THICKNESS),
+                    Kind.THICKNESS,
+                    how(Slot.SLING_THICKNESS),
+                    0,
+                    Double.MAX_VALUE)
+                .high();
+      } else {
+        assume(Slot.SLING_THICKNESS, "thickness_unsaid");
+        thickness = factors.value("sling_thickness_unsaid_m");
+      }
+      return bends.factor(measures.get(Measure.LIMB_DIAMETER).low() / thickness);
     }
 
     private void length(Slot slot, Measure measure, Kind kind) {
@@ -321,6 +452,10 @@ public final class Catalogue {
 
     private double metres(Slot slot) {
       return need(slot, Value.Distance.class).length().metres();
+    }
+
+    private static double metres(Rig rig, Slot slot) {
+      return rig.value(slot, Value.Distance.class).map(d -> d.length().metres()).orElse(0.0);
     }
 
     private <V extends Value> V need(Slot slot, Class<V> type) {

@@ -2,7 +2,9 @@ package rigspeak.catalogue;
 
 import rigspeak.quantity.Angle;
 import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.Place;
 import rigspeak.rig.Slot;
+import rigspeak.rig.Value;
 
 /** Something said that cannot be, or not beside something else that was said. */
 public sealed interface Conflict {
@@ -61,4 +63,37 @@ public sealed interface Conflict {
 
   /** Slack was said, but not the length of both legs that would take it up. */
   record SlackWithoutLengths() implements Conflict {}
+
+  /** The limb was said to be thinner at its union than under the sling. */
+  record ButtThinnerThanLimb() implements Conflict {}
+
+  /** It was said where a cavity lies, but there is none. */
+  record ShapeOfNoCavity() implements Conflict {}
+
+  /** An angle of a choke was said of a basket, or the other way round; or wraps of a girth. */
+  record NotOfThisHitch(Slot slot) implements Conflict {}
+
+  /** The rope runs over bare bark, and it was said how the connector lies. */
+  record ConnectorOverBark() implements Conflict {}
+
+  /** Both ends of a moving rope are with the climber: none is at the base of the tree. */
+  record MovingRopeFromBase() implements Conflict {}
+
+  /** The rope comes from the base over the main point: how far that is must be known. */
+  record AnchorLegWithoutLength() implements Conflict {}
+
+  /**
+   * Two supports share a leg that was said to rise by one angle and by another.
+   *
+   * @param nearer the support toward the anchor
+   * @param elevation of the leg there
+   * @param farther the support toward the climber
+   * @param elevationBack of the same leg there; it should be the opposite
+   */
+  record SharedLegTurns(Place nearer, Angle elevation, Place farther, Angle elevationBack)
+      implements Conflict {}
+
+  /** Two supports share a leg that was said to have two lengths. */
+  record SharedLegLengths(Place nearer, Value.Distance one, Place farther, Value.Distance other)
+      implements Conflict {}
 }

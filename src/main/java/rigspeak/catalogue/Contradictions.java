@@ -8,12 +8,14 @@ import rigspeak.quantity.Angle;
 import rigspeak.quantity.Length;
 import rigspeak.rig.Direction;
 import rigspeak.rig.HowGot;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
 
-/** What cannot be true of one rig at once. */
+/** What cannot be true at once of one support, or of the leg that it shares with the next. */
 final class Contradictions {
   /** Closer than eyes can tell apart, two legs are one. */
   private static final double ONE_LINE_RAD = Math.toRadians(5);
@@ -24,22 +26,30 @@ final class Contradictions {
   /** A sling that sits in the union is no farther out than a hand. */
   private static final Length SEATED_AT_MOST = Length.ofMetres(0.15);
 
+  private final RopePath path;
+  private final Place place;
   private final Rig rig;
+  private final Reeving reeving;
   private final Bounds bounds;
   private final List<Conflict> found = new ArrayList<>();
 
-  private Contradictions(Rig rig, Bounds bounds) {
-    this.rig = rig;
+  private Contradictions(RopePath path, Place place, Bounds bounds) {
+    this.path = path;
+    this.place = place;
+    this.rig = path.at(place);
+    this.reeving = new Reeving(path, place);
     this.bounds = bounds;
   }
 
-  static List<Conflict> in(Rig rig, Ranges ranges, Bounds bounds) {
-    Contradictions contradictions = new Contradictions(rig, bounds);
-    for (Map.Entry<Slot, Said> said : rig.said().entrySet()) {
+  static List<Conflict> in(RopePath path, Place place, Ranges ranges, Bounds bounds) {
+    Contradictions contradictions = new Contradictions(path, place, bounds);
+    for (Map.Entry<Slot, Said> said : path.at(place).said().entrySet()) {
       ranges.offence(said.getKey(), said.getValue().value()).ifPresent(contradictions.found::add);
     }
     contradictions.lookAtLimb();
+    contradictions.lookAtSling();
     contradictions.lookAtRope();
+    contradictions.lookAtSharedLeg();
     return List.copyOf(contradictions.found);
   }
 
@@ -48,10 +58,15 @@ final class Contradictions {
     Optional<Length> stem = length(Slot.STEM_DIAMETER);
     Optional<Length> out = length(Slot.OUT);
     Optional<Length> limbLength = length(Slot.LIMB_LENGTH);
-    if (limb.isPresent()
+    Optional<Length> butt = length(Slot.LIMB_BUTT);
+    Optional<Length> thickest = butt.or(() -> limb);
+    if (thickest.isPresent()
         && stem.isPresent()
-        && limb.get().metres() > THICKER * stem.get().metres()) {
+        && thickest.get().metres() > THICKER * stem.get().metres()) {
       found.add(new Conflict.LimbThickerThanStem());
+    }
+    if (butt.isPresent() && limb.isPresent() && butt.get().compareTo(limb.get()) < 0) {
+      found.add(new Conflict.ButtThinnerThanLimb());
     }
     if (out.isPresent() && limbLength.isPresent() && out.get().compareTo(limbLength.get()) > 0) {
       found.add(new Conflict.OutBeyondLimb());
@@ -77,23 +92,42 @@ final class Contradictions {
     if (decayed && hollow.filter(share -> share == 0).isPresent()) {
       found.add(new Conflict.DecayWithoutExtent());
     }
+    boolean none = hollow.filter(share -> share == 0).isPresent() || (sound && hollow.isEmpty());
+    if (rig.has(Slot.CAVITY_SHAPE) && none) {
+      found.add(new Conflict.ShapeOfNoCavity());
+    }
+  }
+
+  private void lookAtSling() {
+    boolean basket = Reeving.is(rig, Slot.HITCH, Value.Hitch.BASKET);
+    Slot foreign = basket ? Slot.CHOKE_ANGLE : Slot.BASKET_ANGLE;
+    if (rig.has(Slot.HITCH) && rig.has(foreign)) {
+      found.add(new Conflict.NotOfThisHitch(foreign));
+    }
+    if (Reeving.is(rig, Slot.HITCH, Value.Hitch.GIRTH)
+        && rig.value(Slot.WRAPS, Value.Wraps.class).filter(w -> w.turns() > 1).isPresent()) {
+      found.add(new Conflict.NotOfThisHitch(Slot.WRAPS));
+    }
+    if (Questions.overBark(rig) && rig.has(Slot.CONNECTOR_LIES)) {
+      found.add(new Conflict.ConnectorOverBark());
+    }
   }
 
   private void lookAtRope() {
-    boolean stationary =
-        rig.value(Slot.ROPE_SYSTEM, Value.RopeSystem.class)
-            .filter(system -> system == Value.RopeSystem.STATIONARY)
-            .isPresent();
-    boolean both =
-        rig.value(Slot.CAPTURED, Value.Captured.class)
-            .filter(captured -> captured == Value.Captured.BOTH)
-            .isPresent();
-    if (stationary && both) {
+    boolean both = Reeving.is(rig, Slot.CAPTURED, Value.Captured.BOTH);
+    if (reeving.isStationary() && both) {
       found.add(new Conflict.BothPartsOfStationaryRope());
+    }
+    if (reeving.isMoving() && reeving.isAnchoredAtBase()) {
+      found.add(new Conflict.MovingRopeFromBase());
+    }
+    if (reeving.isNextToMainPoint() && reeving.isAnchoredAtBase() && !hasLength(Slot.ANCHOR_LEG)) {
+      found.add(new Conflict.AnchorLegWithoutLength());
     }
     Optional<Direction> anchorLeg = direction(Slot.ANCHOR_LEG);
     Optional<Direction> workingLeg = direction(Slot.WORKING_LEG);
-    if (workingLeg.filter(leg -> leg.elevation().radians() > 0).isPresent()) {
+    boolean last = reeving.next().isEmpty();
+    if (last && workingLeg.filter(leg -> leg.elevation().radians() > 0).isPresent()) {
       found.add(new Conflict.WorkingLegUp());
     }
     boolean slack = length(Slot.SLACK).filter(length -> length.metres() > 0).isPresent();
@@ -113,8 +147,49 @@ final class Contradictions {
     betweenLegs.or(() -> inside).or(() -> bend).ifPresent(this::lookAtAngle);
   }
 
+  /** The working leg of one support is the anchor leg of the next. */
+  private void lookAtSharedLeg() {
+    Optional<Value.Leg> here = rig.value(Slot.WORKING_LEG, Value.Leg.class);
+    Optional<Value.Leg> there = reeving.sharedWorkingLeg();
+    if (here.isEmpty() || there.isEmpty()) {
+      return;
+    }
+    Place next = path.after(place).orElseThrow();
+    HowGot howHere = how(rig, Slot.WORKING_LEG);
+    HowGot howThere = how(path.at(next), Slot.ANCHOR_LEG);
+    Angle up = here.get().direction().elevation();
+    Angle back = there.get().direction().elevation();
+    double allowed =
+        half(here.get().direction(), howHere) + half(there.get().direction(), howThere);
+    if (Math.abs(up.radians() + back.radians()) > allowed) {
+      found.add(new Conflict.SharedLegTurns(place, up, next, back));
+    }
+    if (here.get().length().isPresent() && there.get().length().isPresent()) {
+      Value.Distance one = here.get().length().get();
+      Value.Distance other = there.get().length().get();
+      double apart = Math.abs(one.length().metres() - other.length().metres());
+      if (apart > half(one, howHere) + half(other, howThere)) {
+        found.add(new Conflict.SharedLegLengths(place, one, next, other));
+      }
+    }
+  }
+
+  private double half(Direction direction, HowGot how) {
+    Bounds.Kind kind = direction.isPlumb() ? Bounds.Kind.PLUMB : Bounds.Kind.ANGLE;
+    return bounds.half(direction.elevation().radians(), kind, how);
+  }
+
+  private double half(Value.Distance distance, HowGot how) {
+    return bounds.half(distance.length().metres(), Bounds.Kind.DISTANCE, how);
+  }
+
+  private static HowGot how(Rig rig, Slot slot) {
+    return rig.said(slot).map(Said::how).orElse(HowGot.BY_EYE);
+  }
+
+  /** A rope from the base may well come up and go down the same way over the main point. */
   private void lookAtAngle(Angle inside) {
-    if (inside.radians() < ONE_LINE_RAD) {
+    if (inside.radians() < ONE_LINE_RAD && !place.isMainPoint()) {
       found.add(new Conflict.LegsCoincide());
     }
     if (inside.radians() > Math.PI - ONE_LINE_RAD) {
@@ -135,8 +210,7 @@ final class Contradictions {
   }
 
   private double half(Slot slot) {
-    HowGot how = rig.said(slot).map(Said::how).orElse(HowGot.BY_EYE);
-    double one = bounds.half(0, Bounds.Kind.ANGLE, how);
+    double one = bounds.half(0, Bounds.Kind.ANGLE, how(rig, slot));
     // An angle between two legs is off by as much as both of them are.
     return slot == Slot.ANCHOR_LEG ? 2 * one : one;
   }

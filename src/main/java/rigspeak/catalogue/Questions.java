@@ -2,7 +2,9 @@ package rigspeak.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
 
@@ -10,7 +12,9 @@ import rigspeak.rig.Value;
 final class Questions {
   private Questions() {}
 
-  static List<Slot> open(Rig rig) {
+  static List<Slot> open(RopePath path, Place place) {
+    Rig rig = path.at(place);
+    Reeving reeving = new Reeving(path, place);
     List<Slot> needed = new ArrayList<>();
     needed.add(Slot.ALL_UP);
     needed.add(Slot.SPECIES);
@@ -23,53 +27,64 @@ final class Questions {
     if (!calledSound(rig)) {
       needed.add(Slot.CAVITY);
     }
+    if (hasHollow(rig)) {
+      needed.add(Slot.CAVITY_SHAPE);
+    }
     needed.add(Slot.ROPE_SYSTEM);
-    if (rig.value(Slot.ROPE_SYSTEM, Value.RopeSystem.class)
-        .filter(system -> system == Value.RopeSystem.MOVING)
-        .isPresent()) {
+    if (reeving.isStationary() && (place.isMainPoint() || reeving.isNextToMainPoint())) {
+      needed.add(Slot.ANCHOR);
+    }
+    if (reeving.isMoving() && !place.isMainPoint()) {
       needed.add(Slot.CAPTURED);
     }
     needed.add(Slot.RUNNING_OVER);
     if (!overBark(rig)) {
       needed.add(Slot.HITCH);
-      if (rig.value(Slot.HITCH, Value.Hitch.class)
-          .filter(hitch -> hitch == Value.Hitch.CHOKED)
-          .isPresent()) {
+      if (Reeving.is(rig, Slot.HITCH, Value.Hitch.CHOKED)) {
         needed.add(Slot.WRAPS);
       }
     }
-    needed.addAll(turn(rig));
+    needed.addAll(turn(rig, reeving));
     needed.addAll(rig.withdrawn());
     needed.removeIf(rig::has);
     return needed.stream().distinct().toList();
   }
 
-  /** Two legs, or the angle between them and where the sling points. */
-  private static List<Slot> turn(Rig rig) {
-    boolean legs = rig.has(Slot.ANCHOR_LEG) && rig.has(Slot.WORKING_LEG);
-    boolean angle = rig.has(Slot.INSIDE_ANGLE) || rig.has(Slot.BEND);
-    if (legs) {
-      return List.of();
+  /** Two legs, or the angle between them and where the sling points; sometimes one leg will do. */
+  private static List<Slot> turn(Rig rig, Reeving reeving) {
+    List<Slot> legs = new ArrayList<>();
+    if (!reeving.hasOneLeg()) {
+      legs.add(Slot.ANCHOR_LEG);
     }
-    if (angle) {
+    if (!reeving.hasWorkingLeg()) {
+      legs.add(Slot.WORKING_LEG);
+    }
+    if (reeving.hasOneLeg() || rig.said().keySet().containsAll(legs)) {
+      return legs;
+    }
+    if (rig.has(Slot.INSIDE_ANGLE) || rig.has(Slot.BEND)) {
       return List.of(Slot.SLING_POINTS);
     }
     if (rig.has(Slot.SLING_POINTS) && !rig.has(Slot.ANCHOR_LEG) && !rig.has(Slot.WORKING_LEG)) {
       return List.of(Slot.INSIDE_ANGLE);
     }
-    return List.of(Slot.ANCHOR_LEG, Slot.WORKING_LEG);
+    return legs;
   }
 
   static boolean overBark(Rig rig) {
-    return rig.value(Slot.RUNNING_OVER, Value.RunningOver.class)
-        .filter(over -> over == Value.RunningOver.BARK)
-        .isPresent();
+    return Reeving.is(rig, Slot.RUNNING_OVER, Value.RunningOver.BARK);
   }
 
   /** A union that was called sound was looked at for cavities too. */
-  private static boolean calledSound(Rig rig) {
+  static boolean calledSound(Rig rig) {
     return rig.value(Slot.UNION, Value.Union.class)
         .filter(union -> union.has(Value.UnionCondition.SOUND))
+        .isPresent();
+  }
+
+  static boolean hasHollow(Rig rig) {
+    return rig.value(Slot.CAVITY, Value.Share.class)
+        .filter(share -> share.ofDiameter() > 0)
         .isPresent();
   }
 }

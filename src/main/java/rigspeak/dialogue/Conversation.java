@@ -8,7 +8,7 @@ import rigspeak.rig.Slot;
 /**
  * Everything a conversation has come to; every step makes a new one.
  *
- * @param redirects what was said of each redirect, and the verdicts that stand
+ * @param rope what was said of each support, and the verdicts on them
  * @param gate the lanyard gate
  * @param floor what the next thing said may refer to
  * @param ladder how often nothing was understood
@@ -16,7 +16,7 @@ import rigspeak.rig.Slot;
  * @param said the replies of the last step that had any, for saying them again
  */
 public record Conversation(
-    Redirects redirects, Gate gate, Floor floor, Ladder ladder, Manner manner, List<Reply> said) {
+    Rope rope, Gate gate, Floor floor, Ladder ladder, Manner manner, List<Reply> said) {
 
   public Conversation {
     said = List.copyOf(said);
@@ -25,12 +25,12 @@ public record Conversation(
   /** Nothing said yet. */
   public static Conversation begin() {
     return new Conversation(
-        Redirects.begin(), Gate.unknown(), Floor.open(), Ladder.foot(), Manner.usual(), List.of());
+        Rope.begin(), Gate.unknown(), Floor.open(), Ladder.foot(), Manner.usual(), List.of());
   }
 
   /** The rig that the talk is about. */
   public Rig rig() {
-    return redirects.support().said();
+    return rope.support().said();
   }
 
   /** The slot whose bare value would be understood now. */
@@ -38,31 +38,31 @@ public record Conversation(
     return floor.asked();
   }
 
-  Conversation with(Redirects changed) {
+  Conversation with(Rope changed) {
     return new Conversation(changed, gate, floor, ladder, manner, said);
   }
 
   Conversation with(Support changed) {
-    return with(redirects.with(changed));
+    return with(rope.with(changed));
   }
 
   Conversation with(Gate changed) {
-    return new Conversation(redirects, changed, floor, ladder, manner, said);
+    return new Conversation(rope, changed, floor, ladder, manner, said);
   }
 
   Conversation with(Floor changed) {
-    return new Conversation(redirects, gate, changed, ladder, manner, said);
+    return new Conversation(rope, gate, changed, ladder, manner, said);
   }
 
   Conversation with(Ladder changed) {
-    return new Conversation(redirects, gate, floor, changed, manner, said);
+    return new Conversation(rope, gate, floor, changed, manner, said);
   }
 
   Conversation with(Manner changed) {
-    return new Conversation(redirects, gate, floor, ladder, changed, said);
+    return new Conversation(rope, gate, floor, ladder, changed, said);
   }
 
   Conversation saying(List<Reply> replies) {
-    return new Conversation(redirects, gate, floor, ladder, manner, replies);
+    return new Conversation(rope, gate, floor, ladder, manner, replies);
   }
 }

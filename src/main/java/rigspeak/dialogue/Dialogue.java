@@ -13,10 +13,16 @@ import rigspeak.dialogue.Reply.Rung;
 import rigspeak.meaning.Meaning;
 import rigspeak.meaning.Meaning.Command;
 import rigspeak.meaning.Meaning.Statement;
+import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
+import rigspeak.rig.Value;
 import rigspeak.verdict.Judge;
+import rigspeak.verdict.Loss;
+import rigspeak.verdict.PathVerdict;
 import rigspeak.verdict.Verdict;
 
 /**
@@ -79,7 +85,7 @@ public final class Dialogue {
       } else if (meaning instanceof Meaning.Correction correction) {
         correct(correction.statements());
       } else if (meaning instanceof Meaning.GoTo goTo) {
-        goTo(goTo.redirect());
+        goTo(goTo.place());
       } else {
         obey((Command) meaning);
       }
@@ -148,12 +154,31 @@ public final class Dialogue {
 
     /** Who answers a question is asked the next one. */
     private void askNext() {
-      List<Slot> missing = catalogue.missing(now.rig());
+      List<Slot> missing = missingHere();
       if (missing.isEmpty()) {
-        replies.add(new Reply.Missing(missing));
+        nothingMissingHere();
       } else {
         ask(missing.get(0));
       }
+    }
+
+    private List<Slot> missingHere() {
+      Place place = now.rope().present();
+      return catalogue.missing(now.rope().path(place), place);
+    }
+
+    /** Then perhaps of another support that the rope runs over. */
+    private void nothingMissingHere() {
+      RopePath path = now.rope().path(now.rope().present());
+      Optional<Place> elsewhere =
+          path.places().stream()
+              .filter(place -> !catalogue.missing(path, place).isEmpty())
+              .findFirst();
+      replies.add(
+          elsewhere
+              .<Reply>map(
+                  place -> new Reply.MissingElsewhere(place, catalogue.missing(path, place)))
+              .orElseGet(() -> new Reply.Missing(List.of())));
     }
 
     private void ask(Slot slot) {
@@ -212,16 +237,16 @@ public final class Dialogue {
 
     /** Puts a changed rig in place; verdicts on what has changed no longer stand. */
     private void change(Rig rig) {
-      Support support = now.redirects().support();
+      Support support = now.rope().support();
       if (!rig.equals(support.said())) {
         put(support.with(rig));
       }
     }
 
     private void put(Support support) {
-      List<Integer> fallen = new ArrayList<>(now.redirects().judged());
+      List<Place> fallen = new ArrayList<>(now.rope().judged());
       now = now.with(support);
-      fallen.removeAll(now.redirects().judged());
+      fallen.removeAll(now.rope().judged());
       if (!fallen.isEmpty()) {
         replies.add(new Reply.VerdictCancelled(fallen));
       }
@@ -334,7 +359,9 @@ public final class Dialogue {
         case CLIPPED_IN -> clippedIn();
         case LANYARD_RELEASED -> lanyardReleased();
         case ATTACHMENTS ->
-            replies.add(new Reply.Attached(now.gate().lanyard(), now.redirects().loaded()));
+            replies.add(new Reply.Attached(now.gate().lanyard(), now.rope().loaded()));
+        case LETS_GO -> letsGo();
+        case SWING -> swing();
         case SET -> wants(Change.SET);
         case CHANGE -> wants(Change.MOVE);
         case TAKE_OFF -> wants(Change.TAKE_OFF);
@@ -351,26 +378,58 @@ public final class Dialogue {
     }
 
     private void check() {
-      Verdict verdict = judge.judge(now.rig());
-      now = now.with(now.redirects().support().judged(verdict));
-      replies.add(
-          new Reply.Judged(now.redirects().number(), verdict, Governing.items(now.rig(), verdict)));
-      if (verdict instanceof Verdict.CannotSay cannot && !cannot.missing().isEmpty()) {
+      PathVerdict verdict = judged();
+      now = now.with(now.rope().support().judged(verdict));
+      replies.add(new Reply.Judged(verdict, Governing.items(verdict)));
+      if (verdict.ofAsked() instanceof Verdict.CannotSay cannot && !cannot.missing().isEmpty()) {
         now = now.with(now.floor().asking(cannot.missing().get(0)));
       } else {
         now = now.with(now.floor().askingNothing());
       }
     }
 
-    private void onVerdict(Function<Verdict, Reply> reply) {
-      Optional<Verdict> standing = now.redirects().support().verdict();
+    private PathVerdict judged() {
+      Place place = now.rope().present();
+      return judge.judge(now.rope().path(place), place);
+    }
+
+    private void onVerdict(Function<PathVerdict, Reply> reply) {
+      Optional<PathVerdict> standing = now.rope().standing(now.rope().present());
       replies.add(standing.map(reply).orElseGet(Reply.NotJudged::new));
     }
 
+    private void letsGo() {
+      Place place = now.rope().present();
+      Loss loss = judged().losses().get(place);
+      if (loss == null) {
+        missing();
+      } else {
+        replies.add(new Reply.LetsGo(place, loss, units()));
+      }
+    }
+
+    private void swing() {
+      PathVerdict verdict = judged();
+      replies.add(
+          verdict
+              .swing()
+              .<Reply>map(swing -> new Reply.WouldSwing(swing, units()))
+              .orElseGet(() -> new Reply.SwingNotKnown(verdict.path().last())));
+    }
+
+    private UnitSystem units() {
+      return now.rig()
+          .value(Slot.ALL_UP, Value.Weight.class)
+          .map(Value.Weight::said)
+          .orElse(UnitSystem.INCH_POUND);
+    }
+
     private void missing() {
-      List<Slot> missing = catalogue.missing(now.rig());
-      replies.add(new Reply.Missing(missing));
-      if (!missing.isEmpty()) {
+      List<Slot> missing = missingHere();
+      if (missing.isEmpty()) {
+        nothingMissingHere();
+      } else {
+        replies.add(new Reply.Missing(missing));
         now = now.with(now.floor().asking(missing.get(0)));
       }
     }
@@ -378,7 +437,7 @@ public final class Dialogue {
     private void readBack() {
       List<Item> items = new ArrayList<>();
       now.rig().said().forEach((slot, said) -> items.add(new Item(slot, said, Optional.empty())));
-      replies.add(new Reply.ReadBack(now.redirects().number(), items));
+      replies.add(new Reply.ReadBack(now.rope().present(), items));
     }
 
     private void scrap() {
@@ -419,8 +478,7 @@ public final class Dialogue {
       } else if (pending instanceof Pending.ClippedIn) {
         Optional<Change> wanted = now.gate().wanted();
         now = now.with(now.gate().clippedIn());
-        wanted.ifPresent(this::begin);
-        replies.add(clippedInReply(wanted));
+        wanted.ifPresentOrElse(this::goAhead, () -> replies.add(clippedInReply(Optional.empty())));
       } else {
         replies.add(new Reply.Affirmed());
       }
@@ -456,24 +514,40 @@ public final class Dialogue {
 
     private void wants(Change change) {
       if (now.gate().isOpen()) {
-        begin(change);
-        replies.add(clippedInReply(Optional.of(change)));
+        goAhead(change);
       } else {
         now = now.with(now.gate().wanting(change));
         replies.add(new Reply.LanyardFirst(Optional.of(change)));
       }
     }
 
-    /** The gate is open and hands go to the redirect: it is no longer loaded. */
+    /** Whoever takes a support off is told what its loss would do to whoever hangs on it. */
+    private void goAhead(Change change) {
+      Place place = now.rope().present();
+      Optional<Loss> loss =
+          now.rope()
+              .standing(place)
+              .filter(verdict -> change != Change.SET)
+              .map(verdict -> verdict.losses().get(place))
+              .filter(found -> !(found instanceof Loss.NotKnown));
+      begin(change);
+      replies.add(clippedInReply(Optional.of(change)));
+      loss.ifPresent(found -> replies.add(new Reply.LetsGo(place, found, units())));
+    }
+
+    /** The gate is open and hands go to the support: it is no longer loaded. */
     private void begin(Change change) {
-      Support support = now.redirects().support().withLoad(false);
-      put(change == Change.SET ? support : support.with(support.said()));
+      Support support = now.rope().support();
+      put(
+          change == Change.SET
+              ? support.in(Support.State.SET)
+              : support.in(Support.State.OFF).unjudged());
       now = now.with(now.gate().nothingWanted());
     }
 
     private Reply clippedInReply(Optional<Change> change) {
-      Support support = now.redirects().support();
-      return new Reply.ClippedIn(now.redirects().number(), change, support.verdict());
+      Place place = now.rope().present();
+      return new Reply.ClippedIn(place, change, now.rope().standing(place));
     }
 
     private void clippedIn() {
@@ -486,9 +560,9 @@ public final class Dialogue {
         replies.add(new Reply.LanyardFirst(Optional.empty()));
         return;
       }
-      Support support = now.redirects().support().withLoad(true);
-      now = now.with(support);
-      replies.add(new Reply.LoadHeard(now.redirects().number(), support.verdict()));
+      put(now.rope().support().in(Support.State.LOADED));
+      Place place = now.rope().present();
+      replies.add(new Reply.LoadHeard(place, now.rope().standing(place)));
     }
 
     /** Released means released or about to be; if it must not be, nothing is known any more. */
@@ -497,13 +571,13 @@ public final class Dialogue {
         now = now.with(now.floor().waitingForNothing());
       }
       List<Hold> reasons = new ArrayList<>();
-      Support support = now.redirects().support();
-      if (support.verdict().isEmpty()) {
+      Optional<PathVerdict> standing = now.rope().standing(now.rope().present());
+      if (standing.isEmpty()) {
         reasons.add(Hold.NOT_JUDGED);
-      } else if (!support.isGood()) {
+      } else if (!standing.get().isGood()) {
         reasons.add(Hold.NOT_GOOD);
       }
-      if (!support.loaded()) {
+      if (now.rope().support().state() != Support.State.LOADED) {
         reasons.add(Hold.NOT_LOADED);
       }
       if (reasons.isEmpty()) {
@@ -518,17 +592,17 @@ public final class Dialogue {
     // ---- from redirect to redirect ----
 
     private void next() {
-      now = now.with(now.redirects().begun()).with(Floor.open());
-      replies.add(new Reply.Turned(now.redirects().number(), true));
+      now = now.with(now.rope().begun()).with(Floor.open());
+      replies.add(new Reply.Turned(now.rope().present(), true));
     }
 
-    private void goTo(int redirect) {
-      if (!now.redirects().has(redirect)) {
-        replies.add(new Reply.NoSuchRedirect(redirect, now.redirects().all().size()));
+    private void goTo(Place place) {
+      if (!now.rope().has(place)) {
+        replies.add(new Reply.NoSuchRedirect(place, now.rope().redirects()));
         return;
       }
-      now = now.with(now.redirects().turnedTo(redirect)).with(Floor.open());
-      replies.add(new Reply.Turned(redirect, false));
+      now = now.with(now.rope().turnedTo(place)).with(Floor.open());
+      replies.add(new Reply.Turned(place, false));
     }
 
     private void answer(Detail detail) {

@@ -6,16 +6,18 @@ import rigspeak.dialogue.Reply.Item;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Slot;
 import rigspeak.verdict.CheckKind;
+import rigspeak.verdict.PathVerdict;
 import rigspeak.verdict.Verdict;
 
 /** The values that a verdict hangs on; they are read back once more with it. */
 final class Governing {
   private Governing() {}
 
-  static List<Item> items(Rig rig, Verdict verdict) {
-    if (!(verdict instanceof Verdict.Judged judged)) {
+  static List<Item> items(PathVerdict verdict) {
+    if (!(verdict.ofGoverning() instanceof Verdict.Judged judged)) {
       return List.of();
     }
+    Rig rig = verdict.path().at(verdict.governing());
     return slots(judged.governing().kind()).stream()
         .filter(rig::has)
         .map(slot -> new Item(slot, rig.said(slot).orElseThrow(), Optional.empty()))
@@ -27,6 +29,8 @@ final class Governing {
     return switch (kind) {
       case LIMB_AT_UNION, SHEAR_AT_UNION, COLUMN ->
           List.of(Slot.LIMB_DIAMETER, Slot.OUT, Slot.UNION);
+      case LIMB_BETWEEN -> List.of(Slot.LIMB_DIAMETER, Slot.LIMB_BUTT, Slot.OUT);
+      case STEM_BETWEEN -> List.of(Slot.STEM_DIAMETER, Slot.OUT, Slot.ANCHOR_LEG);
       case LIMB_AT_SLING, SHEAR_AT_SLING -> List.of(Slot.LIMB_DIAMETER, Slot.HITCH);
       case SHELL -> List.of(Slot.CAVITY, Slot.LIMB_DIAMETER);
       case SLING -> List.of(Slot.ALL_UP, Slot.HITCH, Slot.SLING_RATING);

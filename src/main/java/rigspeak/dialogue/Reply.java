@@ -6,9 +6,13 @@ import rigspeak.catalogue.Conflict;
 import rigspeak.meaning.Meaning.Reason;
 import rigspeak.meaning.Meaning.Trouble;
 import rigspeak.quantity.Angle;
+import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.Place;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
-import rigspeak.verdict.Verdict;
+import rigspeak.verdict.Loss;
+import rigspeak.verdict.PathVerdict;
+import rigspeak.verdict.Swing;
 
 /** What the tool has to say, before it is put into words. */
 public sealed interface Reply {
@@ -30,8 +34,8 @@ public sealed interface Reply {
   /** A corrected value; it is taken only when it is affirmed. */
   record AffirmValue(Item item) implements Reply {}
 
-  /** All values of the present redirect. */
-  record ReadBack(int redirect, List<Item> items) implements Reply {
+  /** All values of the present support. */
+  record ReadBack(Place place, List<Item> items) implements Reply {
     public ReadBack {
       items = List.copyOf(items);
     }
@@ -50,11 +54,11 @@ public sealed interface Reply {
   /**
    * Verdicts that were given no longer stand, since something has changed.
    *
-   * @param redirects whose verdicts, counted from one, at least one
+   * @param places whose verdicts, at least one
    */
-  record VerdictCancelled(List<Integer> redirects) implements Reply {
+  record VerdictCancelled(List<Place> places) implements Reply {
     public VerdictCancelled {
-      redirects = List.copyOf(redirects);
+      places = List.copyOf(places);
     }
   }
 
@@ -70,29 +74,53 @@ public sealed interface Reply {
   /** A question for one slot. */
   record Asked(Slot slot) implements Reply {}
 
-  /** What has not been said yet. */
+  /** What has not been said yet of the present support. */
   record Missing(List<Slot> slots) implements Reply {
     public Missing {
       slots = List.copyOf(slots);
     }
   }
 
+  /** Nothing is missing here, but of another support on the rope it is. */
+  record MissingElsewhere(Place place, List<Slot> slots) implements Reply {
+    public MissingElsewhere {
+      slots = List.copyOf(slots);
+    }
+  }
+
   /**
-   * The verdict on a redirect.
+   * The verdict on a support and on the rope it is part of.
    *
    * @param governing the values that it hangs on, read back with it
    */
-  record Judged(int redirect, Verdict verdict, List<Item> governing) implements Reply {
+  record Judged(PathVerdict verdict, List<Item> governing) implements Reply {
     public Judged {
       governing = List.copyOf(governing);
     }
   }
 
   /** Why the verdict is what it is. */
-  record Why(Verdict verdict) implements Reply {}
+  record Why(PathVerdict verdict) implements Reply {}
 
   /** What would make the rig good. */
-  record WouldHelp(Verdict verdict) implements Reply {}
+  record WouldHelp(PathVerdict verdict) implements Reply {}
+
+  /**
+   * What happens if a support lets go.
+   *
+   * @param units those that the climber speaks in
+   */
+  record LetsGo(Place place, Loss loss, UnitSystem units) implements Reply {}
+
+  /**
+   * The swing in the working position.
+   *
+   * @param units those that the climber speaks in
+   */
+  record WouldSwing(Swing swing, UnitSystem units) implements Reply {}
+
+  /** The swing is not known before the leg to the climber was said with its length. */
+  record SwingNotKnown(Place place) implements Reply {}
 
   /** There is no verdict to speak of. */
   record NotJudged() implements Reply {}
@@ -107,13 +135,13 @@ public sealed interface Reply {
    * The lanyard is clipped in.
    *
    * @param change what may be done now
-   * @param standing the verdict that stands for this redirect, if there is one
+   * @param standing the verdict that stands for this support, if there is one
    */
-  record ClippedIn(int redirect, Optional<Change> change, Optional<Verdict> standing)
+  record ClippedIn(Place place, Optional<Change> change, Optional<PathVerdict> standing)
       implements Reply {}
 
   /** It was said that the rope is loaded. */
-  record LoadHeard(int redirect, Optional<Verdict> standing) implements Reply {}
+  record LoadHeard(Place place, Optional<PathVerdict> standing) implements Reply {}
 
   /** The lanyard must stay, for these reasons; its state has to be said again. */
   record HoldLanyard(List<Hold> reasons) implements Reply {
@@ -126,17 +154,17 @@ public sealed interface Reply {
   record LanyardReleased() implements Reply {}
 
   /** What holds the climber. */
-  record Attached(Lanyard lanyard, List<Integer> loadedRedirects) implements Reply {
+  record Attached(Lanyard lanyard, List<Place> loaded) implements Reply {
     public Attached {
-      loadedRedirects = List.copyOf(loadedRedirects);
+      loaded = List.copyOf(loaded);
     }
   }
 
-  /** The talk is about this redirect now. */
-  record Turned(int redirect, boolean begun) implements Reply {}
+  /** The talk is about this support now. */
+  record Turned(Place place, boolean begun) implements Reply {}
 
   /** There is no redirect of this number. */
-  record NoSuchRedirect(int redirect, int howMany) implements Reply {}
+  record NoSuchRedirect(Place place, int howMany) implements Reply {}
 
   /** A removed value. */
   record Scrapped(Item item) implements Reply {}

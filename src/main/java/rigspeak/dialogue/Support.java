@@ -2,36 +2,44 @@ package rigspeak.dialogue;
 
 import java.util.Optional;
 import rigspeak.rig.Rig;
-import rigspeak.verdict.Verdict;
+import rigspeak.verdict.PathVerdict;
 
 /**
- * One redirect of a conversation.
+ * One support of a conversation.
  *
  * @param said what was said of it, and of the climb
- * @param verdict the verdict that stands; none once anything has changed
- * @param loaded its rope was said to be loaded
+ * @param verdict the last one given; it stands only while the rope is as it was then
+ * @param state whether the rope runs over it
  */
-public record Support(Rig said, Optional<Verdict> verdict, boolean loaded) {
+public record Support(Rig said, Optional<PathVerdict> verdict, State state) {
+
+  /** Whether a rope runs over a support. */
+  public enum State {
+    /** Planned, or taken off. */
+    OFF,
+    /** Let through the lanyard gate to be set. */
+    SET,
+    /** Its rope was said to be loaded. */
+    LOADED
+  }
+
   static Support of(Rig said) {
-    return new Support(said, Optional.empty(), false);
+    return new Support(said, Optional.empty(), State.OFF);
   }
 
   Support with(Rig changed) {
-    return new Support(changed, Optional.empty(), loaded);
+    return new Support(changed, Optional.empty(), state);
   }
 
-  Support judged(Verdict given) {
-    return new Support(said, Optional.of(given), loaded);
+  Support judged(PathVerdict given) {
+    return new Support(said, Optional.of(given), state);
   }
 
-  Support withLoad(boolean isLoaded) {
-    return new Support(said, verdict, isLoaded);
+  Support in(State changed) {
+    return new Support(said, verdict, changed);
   }
 
-  /** Good, and nothing has changed since. */
-  boolean isGood() {
-    return verdict
-        .filter(v -> v instanceof Verdict.Judged judged && judged.rating() == Verdict.Rating.GOOD)
-        .isPresent();
+  Support unjudged() {
+    return new Support(said, Optional.empty(), state);
   }
 }

@@ -2,6 +2,7 @@ package rigspeak.meaning;
 
 import java.util.List;
 import rigspeak.quantity.Angle;
+import rigspeak.rig.Place;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 
@@ -30,8 +31,8 @@ public sealed interface Meaning {
     }
   }
 
-  /** Turn to the redirect with this number, counted from one. */
-  record GoTo(int redirect) implements Meaning {}
+  /** Turn to this support. */
+  record GoTo(Place place) implements Meaning {}
 
   /** A command that needs nothing else. */
   enum Command implements Meaning {
@@ -47,6 +48,8 @@ public sealed interface Meaning {
     CLIPPED_IN,
     LANYARD_RELEASED,
     ATTACHMENTS,
+    LETS_GO,
+    SWING,
     SET,
     CHANGE,
     TAKE_OFF,

@@ -46,22 +46,32 @@ final class SlotValue {
       case ALL_UP -> weight(amounts(pieces).get(0));
       case SPECIES -> species(words(pieces));
       case WOOD -> word(Value.Wood.class, pieces);
-      case LIMB_DIAMETER, STEM_DIAMETER, LIMB_LENGTH, OUT, SLACK, STEM_CLEAR ->
+      case LIMB_DIAMETER,
+          LIMB_BUTT,
+          STEM_DIAMETER,
+          SLING_THICKNESS,
+          LIMB_LENGTH,
+          OUT,
+          SLACK,
+          STEM_CLEAR ->
           distance(amounts(pieces));
       case LIMB_RISE -> new Value.Turned(rise(pieces));
       case UNION -> union(words(pieces));
       case CAVITY -> new Value.Share(words(pieces).isEmpty() ? amounts(pieces).get(0).number() : 0);
+      case CAVITY_SHAPE -> word(Value.CavityShape.class, pieces);
       case HITCH -> word(Value.Hitch.class, pieces);
       case WRAPS -> new Value.Wraps((int) amounts(pieces).get(0).number());
       case SEAT -> seat(words(pieces).get(0));
       case BARK -> word(Value.Bark.class, pieces);
       case SLING_RATING -> rating(amounts(pieces).get(0));
       case RUNNING_OVER -> word(Value.RunningOver.class, pieces);
+      case CONNECTOR_LIES -> word(Value.ConnectorLies.class, pieces);
       case ROPE_SYSTEM -> word(Value.RopeSystem.class, pieces);
       case ANCHOR -> word(Value.Anchor.class, pieces);
       case CAPTURED -> word(Value.Captured.class, pieces);
       case ANCHOR_LEG, WORKING_LEG -> leg(pieces);
-      case INSIDE_ANGLE, BEND -> new Value.Turned(Angle.ofDegrees(amounts(pieces).get(0).number()));
+      case INSIDE_ANGLE, BEND, CHOKE_ANGLE, BASKET_ANGLE ->
+          new Value.Turned(Angle.ofDegrees(amounts(pieces).get(0).number()));
       case SLING_POINTS -> new Value.Toward(direction(pieces));
     };
   }

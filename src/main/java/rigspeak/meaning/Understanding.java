@@ -13,6 +13,7 @@ import rigspeak.meaning.Meaning.NotUnderstood;
 import rigspeak.meaning.Meaning.Reason;
 import rigspeak.meaning.Meaning.Statement;
 import rigspeak.quantity.Angle;
+import rigspeak.rig.Place;
 import rigspeak.rig.Slot;
 
 /** From words to exactly one meaning, or to none. */
@@ -123,7 +124,10 @@ public final class Understanding {
     private Meaning command(String order) {
       List<Breath.Piece> pieces = breath.pieces();
       return switch (order) {
-        case "go_to" -> new Meaning.GoTo((int) ((Breath.Piece.Amount) pieces.get(0)).number());
+        case "go_to" ->
+            new Meaning.GoTo(
+                Place.redirectNumber((int) ((Breath.Piece.Amount) pieces.get(0)).number()));
+        case "go_to_main" -> new Meaning.GoTo(Place.MAIN_POINT);
         default -> Command.valueOf(order.toUpperCase(Locale.ROOT));
       };
     }

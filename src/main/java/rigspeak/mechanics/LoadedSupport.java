@@ -1,5 +1,6 @@
 package rigspeak.mechanics;
 
+import java.util.OptionalDouble;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import rigspeak.quantity.Force;
 import rigspeak.quantity.Interval;
@@ -11,19 +12,21 @@ import rigspeak.rig.ResolvedRig;
  * What the rope does to one support while the climber hangs still.
  *
  * <p>Model: the working leg carries the climber's weight, or half of it where only one part of a
- * moving rope is captured; friction lets the anchor leg carry more or less (Euler-Eytelwein). Left
- * out: the rope's own weight, and what the climber pulls or braces with hands and feet.
+ * moving rope is captured, times what the friction of supports nearer the climber makes of it;
+ * friction here lets the anchor leg carry more or less again (Euler-Eytelwein). Where all that the
+ * rope carries leaves along one leg, that leg alone pulls. Left out: the rope's own weight, and
+ * what the climber pulls or braces with hands and feet.
  *
  * @param workingTensionN newtons in the working leg
- * @param anchorTensionN newtons in the anchor leg
- * @param insideRad angle between the legs
+ * @param anchorTensionN newtons in the anchor leg; 0 where there is none
+ * @param insideRad angle between the legs; none where there is one leg
  * @param pullN the load on the sling in the frame of the sling, newtons
  * @param onLimb the same on the limb's own axes
  */
 public record LoadedSupport(
     double workingTensionN,
     double anchorTensionN,
-    double insideRad,
+    OptionalDouble insideRad,
     Vector3D pullN,
     LimbLoad onLimb) {
 
@@ -41,21 +44,56 @@ public record LoadedSupport(
 
   /** The support of this rig, with every number as at this point. */
   public static LoadedSupport of(ResolvedRig rig, Point point, Creep creep) {
-    double workingN = point.get(Measure.ALL_UP) * Force.STANDARD_GRAVITY * rig.tensionShare();
+    double climberN = point.get(Measure.ALL_UP) * Force.STANDARD_GRAVITY * rig.tensionShare();
+    double beyond = rig.has(Measure.BEYOND) ? point.get(Measure.BEYOND) : 1;
+    return pulled(rig, point, creep, climberN * beyond);
+  }
+
+  /**
+   * The same support with another tension in its working leg.
+   *
+   * @param workingN newtons, at least 0
+   */
+  public static LoadedSupport pulled(ResolvedRig rig, Point point, Creep creep, double workingN) {
     LimbAxes axes = LimbAxes.ofRise(point.get(Measure.LIMB_RISE));
     return switch (rig.turn()) {
       case LEGS -> ofLegs(point, creep, workingN, axes);
       case ANGLE_AND_SLING -> ofAngle(point, creep, workingN, axes);
+      case ONE_LEG -> ofOneLeg(point, workingN, axes);
     };
   }
 
+  /**
+   * The tension of the anchor leg over that of the working leg, both ends of what friction allows.
+   *
+   * @throws IllegalArgumentException if there is one leg only
+   */
+  public static Interval anchorRatio(ResolvedRig rig, Point point) {
+    return switch (rig.turn()) {
+      case LEGS -> allowedRatio(point, Resultant.insideRad(anchorLeg(point), workingLeg(point)));
+      case ANGLE_AND_SLING -> allowedRatio(point, point.get(Measure.INSIDE_ANGLE));
+      case ONE_LEG -> throw new IllegalArgumentException("one leg has no ratio");
+    };
+  }
+
+  private static Vector3D anchorLeg(Point point) {
+    return Directions.unit(
+        point.get(Measure.ANCHOR_LEG_ELEVATION), point.get(Measure.ANCHOR_LEG_BEARING));
+  }
+
+  private static Vector3D workingLeg(Point point) {
+    return Directions.unit(
+        point.get(Measure.WORKING_LEG_ELEVATION), point.get(Measure.WORKING_LEG_BEARING));
+  }
+
+  private static LoadedSupport ofOneLeg(Point point, double workingN, LimbAxes axes) {
+    Vector3D pull = workingLeg(point).scalarMultiply(workingN);
+    return new LoadedSupport(workingN, 0, OptionalDouble.empty(), pull, axes.split(pull));
+  }
+
   private static LoadedSupport ofLegs(Point point, Creep creep, double workingN, LimbAxes axes) {
-    Vector3D anchor =
-        Directions.unit(
-            point.get(Measure.ANCHOR_LEG_ELEVATION), point.get(Measure.ANCHOR_LEG_BEARING));
-    Vector3D working =
-        Directions.unit(
-            point.get(Measure.WORKING_LEG_ELEVATION), point.get(Measure.WORKING_LEG_BEARING));
+    Vector3D anchor = anchorLeg(point);
+    Vector3D working = workingLeg(point);
     double insideRad = Resultant.insideRad(anchor, working);
     Interval allowed = allowedRatio(point, insideRad);
     double ratio =
@@ -64,7 +102,8 @@ public record LoadedSupport(
             : ratio(allowed, creep);
     double anchorN = workingN * ratio;
     Vector3D pull = Resultant.ofLegsN(anchorN, anchor, workingN, working);
-    return new LoadedSupport(workingN, anchorN, insideRad, pull, axes.split(pull));
+    return new LoadedSupport(
+        workingN, anchorN, OptionalDouble.of(insideRad), pull, axes.split(pull));
   }
 
   private static LoadedSupport ofAngle(Point point, Creep creep, double workingN, LimbAxes axes) {
@@ -73,7 +112,8 @@ public record LoadedSupport(
     Vector3D sling =
         Directions.unit(point.get(Measure.SLING_ELEVATION), point.get(Measure.SLING_BEARING));
     Vector3D pull = sling.scalarMultiply(Resultant.sizeN(workingN, anchorN, insideRad));
-    return new LoadedSupport(workingN, anchorN, insideRad, pull, axes.split(pull));
+    return new LoadedSupport(
+        workingN, anchorN, OptionalDouble.of(insideRad), pull, axes.split(pull));
   }
 
   private static Interval allowedRatio(Point point, double insideRad) {

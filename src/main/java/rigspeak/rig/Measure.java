@@ -9,6 +9,8 @@ import java.util.Locale;
 public enum Measure {
   ALL_UP(Unit.KILOGRAM),
   LIMB_DIAMETER(Unit.METRE),
+  /** Of the limb at its union, where it was said beside the diameter under the sling. */
+  LIMB_BUTT(Unit.METRE),
   /** Of the limb's axis from union to tip, up positive. */
   LIMB_RISE(Unit.RADIAN),
   LIMB_LENGTH(Unit.METRE),
@@ -27,6 +29,18 @@ public enum Measure {
   ANCHOR_LEG_LENGTH(Unit.METRE),
   WORKING_LEG_LENGTH(Unit.METRE),
   SLACK(Unit.METRE),
+  /** Length of the rope that takes up the slack. */
+  ROPE_OUT(Unit.METRE),
+  /** From the climber to the stem, the way a swing would go. */
+  STEM_CLEAR(Unit.METRE),
+  /** Tension of the working leg over what the climber puts on the rope, by friction beyond. */
+  BEYOND(Unit.RATIO),
+  /** Elevation of the main point's leg to the base, on the redirect next to it. */
+  BASE_LEG_ELEVATION(Unit.RADIAN),
+  /** Tension of that leg over the tension of the rope from main point to redirect. */
+  BASE_LEG_RATIO(Unit.RATIO),
+  /** Between the legs of a basket, or of a rope laid over bark. */
+  BASKET_ANGLE(Unit.RADIAN),
   /** Of the rope on what it runs over. */
   ROPE_FRICTION(Unit.RATIO),
   /** Of the sling on the bark. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 /**
  * A rig of which every number is known within bounds, each with its source.
  *
+ * @param place where on the rope it is
  * @param said the rig as it was said
  * @param measures the box of what may be true
  * @param turn how the turn of the rope is known
@@ -18,11 +19,14 @@ import java.util.Optional;
  * @param wood strength of the limb's wood
  * @param union how the union weakens it
  * @param hollow how a cavity counts
+ * @param stemBetween whether the main point is the next support toward the anchor, so that its pull
+ *     bends the stem between the two
  * @param gear strength of sling, connector and rope
  * @param movement from a still load to its peak
  * @param assumptions what nobody said and what was taken instead
  */
 public record ResolvedRig(
+    Place place,
     Rig said,
     Map<Measure, Estimate> measures,
     Turn turn,
@@ -32,6 +36,7 @@ public record ResolvedRig(
     Wood wood,
     UnionRule union,
     HollowRule hollow,
+    boolean stemBetween,
     Gear gear,
     Movement movement,
     List<Assumption> assumptions) {
@@ -44,18 +49,14 @@ public record ResolvedRig(
   /** How the sling holds on to the bark. */
   public sealed interface Grip {
     /**
-     * Friction of a choked sling.
+     * Friction of a choked or girthed sling.
      *
      * @param turns full turns around the limb
      */
     record Choked(int turns) implements Grip {}
 
-    /**
-     * Friction of a sling or rope that lies over the limb with both its legs hanging.
-     *
-     * @param includedRad the largest angle between its legs that is believed
-     */
-    record Laid(double includedRad) implements Grip {}
+    /** Friction of a sling or rope that lies over the limb with both its legs hanging. */
+    record Laid() implements Grip {}
   }
 
   /** How the turn of the rope is known. */
@@ -63,7 +64,9 @@ public record ResolvedRig(
     /** By where its two legs go. */
     LEGS,
     /** By the angle between them and where the sling points. */
-    ANGLE_AND_SLING
+    ANGLE_AND_SLING,
+    /** All that the rope carries leaves along its working leg: it ends here, or runs back. */
+    ONE_LEG
   }
 
   /**
@@ -130,8 +133,12 @@ public record ResolvedRig(
    *
    * @param widening what its diameter is multiplied by, more than 1 where the outer wood decays
    * @param limit hollow over limb diameter beyond which the shell is not counted on
+   * @param shape where it lies
+   * @param shift of an off-center hollow: share of the way from the middle to the bark
+   * @param openRad of an open one: the angle of the circumference that is gone
    */
-  public record HollowRule(Sourced widening, Sourced limit) {}
+  public record HollowRule(
+      Sourced widening, Sourced limit, Value.CavityShape shape, Sourced shift, Sourced openRad) {}
 
   /**
    * Strength in newtons of what the climber brought.
@@ -159,5 +166,31 @@ public record ResolvedRig(
 
   public Point nominal() {
     return Point.nominal(measures);
+  }
+
+  public boolean has(Measure measure) {
+    return measures.containsKey(measure);
+  }
+
+  /** This rig with a number more, which follows from the rest of the rope. */
+  public ResolvedRig with(Measure measure, Estimate estimate) {
+    Map<Measure, Estimate> more = new EnumMap<>(Measure.class);
+    more.putAll(measures);
+    more.put(measure, estimate);
+    return new ResolvedRig(
+        place,
+        said,
+        more,
+        turn,
+        tensionShare,
+        grip,
+        seat,
+        wood,
+        union,
+        hollow,
+        stemBetween,
+        gear,
+        movement,
+        assumptions);
   }
 }

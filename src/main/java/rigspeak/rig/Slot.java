@@ -12,20 +12,30 @@ public enum Slot {
   ANCHOR(Scope.CLIMB, Value.Anchor.class),
 
   WOOD(Scope.SUPPORT, Value.Wood.class),
+  /** Where the sling lies. */
   LIMB_DIAMETER(Scope.SUPPORT, Value.Distance.class),
+  /** Its thick end, at the union. */
+  LIMB_BUTT(Scope.SUPPORT, Value.Distance.class),
   LIMB_RISE(Scope.SUPPORT, Value.Turned.class),
   LIMB_LENGTH(Scope.SUPPORT, Value.Distance.class),
   OUT(Scope.SUPPORT, Value.Distance.class),
   STEM_DIAMETER(Scope.SUPPORT, Value.Distance.class),
   UNION(Scope.SUPPORT, Value.Union.class),
   CAVITY(Scope.SUPPORT, Value.Share.class),
+  CAVITY_SHAPE(Scope.SUPPORT, Value.CavityShape.class),
 
   HITCH(Scope.SUPPORT, Value.Hitch.class),
   WRAPS(Scope.SUPPORT, Value.Wraps.class),
+  /** At the choke, between the standing part and the loop. */
+  CHOKE_ANGLE(Scope.SUPPORT, Value.Turned.class),
+  /** Between the two legs of a basket. */
+  BASKET_ANGLE(Scope.SUPPORT, Value.Turned.class),
+  SLING_THICKNESS(Scope.SUPPORT, Value.Distance.class),
   SEAT(Scope.SUPPORT, Value.Seat.class),
   BARK(Scope.SUPPORT, Value.Bark.class),
   SLING_RATING(Scope.SUPPORT, Value.Rating.class),
   RUNNING_OVER(Scope.SUPPORT, Value.RunningOver.class),
+  CONNECTOR_LIES(Scope.SUPPORT, Value.ConnectorLies.class),
 
   CAPTURED(Scope.SUPPORT, Value.Captured.class),
   ANCHOR_LEG(Scope.SUPPORT, Value.Leg.class),
@@ -36,6 +46,7 @@ public enum Slot {
   BEND(Scope.SUPPORT, Value.Turned.class),
   SLING_POINTS(Scope.SUPPORT, Value.Toward.class),
   SLACK(Scope.SUPPORT, Value.Distance.class),
+  /** From the climber, the way the swing would go, to the stem or other wood. */
   STEM_CLEAR(Scope.SUPPORT, Value.Distance.class);
 
   /** Whether a value stays from redirect to redirect. */

@@ -134,10 +134,22 @@ public sealed interface Value {
     DEAD
   }
 
+  /** Where the hollow lies in the limb. */
+  enum CavityShape implements Value {
+    /** In the middle, with sound wood all round. */
+    CENTERED,
+    /** To one side, with some sound wood all round. */
+    OFF_CENTER,
+    /** Open to the outside. */
+    OPEN
+  }
+
   /** How the sling is hung on the limb. */
   enum Hitch implements Value {
     CHOKED,
-    BASKET
+    BASKET,
+    /** Both ends through their own bight: it chokes, with a single turn. */
+    GIRTH
   }
 
   /** What keeps the sling from sliding along the limb, other than friction. */
@@ -160,6 +172,16 @@ public sealed interface Value {
     RING,
     PULLEY,
     BARK
+  }
+
+  /** How the connector lies under load. */
+  enum ConnectorLies implements Value {
+    /** Pulled along its long axis. */
+    IN_LINE,
+    /** Pulled across it, over the gate. */
+    CROSS_LOADED,
+    /** Bent over an edge of the limb. */
+    OVER_EDGE
   }
 
   /** Whether the rope travels when the climber does. */

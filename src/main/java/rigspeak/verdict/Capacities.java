@@ -20,7 +20,7 @@ final class Capacities {
         add(sources, rig.wood().compression());
         addUnion(sources, rig);
       }
-      case LIMB_AT_SLING -> {
+      case LIMB_AT_SLING, LIMB_BETWEEN, STEM_BETWEEN -> {
         add(sources, rig.wood().bending());
         add(sources, rig.wood().compression());
       }
@@ -37,7 +37,12 @@ final class Capacities {
         sources.add(rig.hollow().limit().source());
         sources.add(rig.hollow().widening().source());
       }
-      case SLING -> add(sources, rig.gear().sling());
+      case SLING -> {
+        add(sources, rig.gear().sling());
+        if (rig.has(Measure.BASKET_ANGLE)) {
+          sources.add(rig.measures().get(Measure.BASKET_ANGLE).source());
+        }
+      }
       case CONNECTOR -> add(sources, rig.gear().connector());
       case ROPE -> add(sources, rig.gear().rope());
       case SLIP -> sources.add(rig.measures().get(Measure.BARK_FRICTION).source());

@@ -8,10 +8,14 @@ public enum CheckKind {
   LIMB_AT_UNION(Unit.PASCAL),
   /** Bending and axial load of the limb under the sling. */
   LIMB_AT_SLING(Unit.PASCAL),
+  /** Bending and axial load between union and sling, where the limb tapers strongly. */
+  LIMB_BETWEEN(Unit.PASCAL),
   /** Shear and torsion at the union. */
   SHEAR_AT_UNION(Unit.PASCAL),
   /** Shear and torsion under the sling. */
   SHEAR_AT_SLING(Unit.PASCAL),
+  /** Bending of the stem between this redirect and the main point above it. */
+  STEM_BETWEEN(Unit.PASCAL),
   /** Push along the limb against buckling. */
   COLUMN(Unit.NEWTON),
   /** The shell around a hollow against its least thickness. */

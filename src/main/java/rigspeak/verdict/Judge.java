@@ -1,21 +1,22 @@
 package rigspeak.verdict;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import rigspeak.catalogue.Catalogue;
-import rigspeak.catalogue.Conflict;
-import rigspeak.catalogue.Resolution;
 import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
-import rigspeak.rig.Rig;
-import rigspeak.rig.Slot;
-import rigspeak.rig.Value;
+import rigspeak.rig.RopePath;
 import rigspeak.verdict.Verdict.Judged;
 import rigspeak.verdict.Verdict.Rating;
 
-/** Holds a rig against its limits. */
+/** Holds a rope and its supports against their limits. */
 public final class Judge {
   private static final int SAMPLES = 10_000;
 
@@ -25,41 +26,34 @@ public final class Judge {
     this.catalogue = catalogue;
   }
 
-  /** The verdict on a rig as said; the same rig always gets the same verdict. */
-  public Verdict judge(Rig said) {
-    List<Refusal> refusals = refusals(said);
-    if (!refusals.isEmpty()) {
-      return new Verdict.RefusedOutright(refusals);
-    }
-    Resolution resolution = catalogue.resolve(said);
-    if (resolution instanceof Resolution.Unknown unknown) {
-      return new Verdict.CannotSay(unknown.missing(), unknown.conflicts());
-    }
-    ResolvedRig rig = ((Resolution.Known) resolution).rig();
-    Optional<Conflict> elsewhere = SlingDirection.conflict(rig);
-    if (elsewhere.isPresent()) {
-      return new Verdict.CannotSay(List.of(), List.of(elsewhere.get()));
-    }
-    return judged(rig);
-  }
-
   /**
-   * The rating alone, from as many samples as are asked for; the search for the worst is the same.
+   * The verdict on a rope as said; the same rope always gets the same verdict.
+   *
+   * @param asked which of its supports the question is about
    */
-  Optional<Rating> rating(Rig said, int samples) {
-    return catalogue.resolve(said) instanceof Resolution.Known known
-        ? Optional.of(rating(Survey.whole(known.rig(), samples).checks()))
-        : Optional.empty();
+  public PathVerdict judge(RopePath path, Place asked) {
+    Supports supports = Supports.of(catalogue, path);
+    SortedMap<Place, Verdict> verdicts = new TreeMap<>(supports.otherwise());
+    verdicts.putAll(each(supports.known(), (place, rig) -> judged(path, rig)));
+    IfLost ifLost = new IfLost(path, supports.known(), SAMPLES);
+    SortedMap<Place, Loss> losses =
+        new TreeMap<>(each(supports.known(), (place, rig) -> ifLost.at(place)));
+    Optional<Swing> swing =
+        Optional.ofNullable(supports.known().get(path.last()))
+            .flatMap(rig -> WorkingPosition.swing(rig, catalogue.swingPromptDegrees().value()));
+    return new PathVerdict(path, asked, verdicts, losses, swing);
   }
 
-  /** The largest utilisation of this rig, or nothing if it cannot be known. */
-  Optional<Double> worst(Rig said, int samples) {
-    return catalogue.resolve(said) instanceof Resolution.Known known
-        ? Optional.of(Survey.worst(known.rig(), samples))
-        : Optional.empty();
+  /** Supports are independent of one another by now; there is more than one core. */
+  private static <T> Map<Place, T> each(
+      SortedMap<Place, ResolvedRig> known, BiFunction<Place, ResolvedRig, T> make) {
+    return known.entrySet().parallelStream()
+        .collect(
+            Collectors.toMap(
+                Map.Entry::getKey, entry -> make.apply(entry.getKey(), entry.getValue())));
   }
 
-  private Judged judged(ResolvedRig rig) {
+  private Judged judged(RopePath path, ResolvedRig rig) {
     Survey survey = Survey.whole(rig, SAMPLES);
     List<Check> checks = survey.checks();
     Rating rating = rating(checks);
@@ -69,11 +63,13 @@ public final class Judge {
             ? survey.mostDoubtful(governing.kind(), Measurable::canBeMeasured)
             : Optional.empty();
     List<Remedy> remedies =
-        rating == Rating.GOOD ? List.of() : new Remedies(this, rig.said()).cheapestFirst();
+        rating == Rating.GOOD
+            ? List.of()
+            : new Remedies(new Probe(catalogue, path, rig)).cheapestFirst();
     return new Judged(rating, survey.load(), checks, governing, measureAgain, remedies, rig);
   }
 
-  private static Rating rating(List<Check> checks) {
+  static Rating rating(List<Check> checks) {
     if (checks.stream().anyMatch(check -> !(check.utilisation().nominal() <= 1))) {
       return Rating.REFUSE;
     }
@@ -89,18 +85,5 @@ public final class Judge {
                         ? check.utilisation().nominal()
                         : check.utilisation().high()))
         .orElseThrow();
-  }
-
-  private static List<Refusal> refusals(Rig said) {
-    List<Refusal> refusals = new ArrayList<>();
-    if (said.value(Slot.WOOD, Value.Wood.class).filter(w -> w == Value.Wood.DEAD).isPresent()) {
-      refusals.add(Refusal.DEAD_WOOD);
-    }
-    if (said.value(Slot.UNION, Value.Union.class)
-        .filter(union -> union.has(Value.UnionCondition.CRACKED))
-        .isPresent()) {
-      refusals.add(Refusal.CRACKED_UNION);
-    }
-    return refusals;
   }
 }

@@ -1,5 +1,6 @@
 package rigspeak.verdict;
 
+import java.util.Optional;
 import rigspeak.mechanics.LoadClass;
 
 /**
@@ -12,9 +13,9 @@ import rigspeak.mechanics.LoadClass;
  * @param topN newtons square to the limb; positive lifts it
  * @param sideN newtons sideways; positive is left
  * @param loadClass what dominates at the values as said
- * @param insideDeg angle between the legs
- * @param angleFactor load over tension, with both legs alike
- * @param anchorLegN newtons
+ * @param insideDeg angle between the legs; none where there is one leg
+ * @param angleFactor load over tension, with both legs alike; none where there is one leg
+ * @param anchorLegN newtons; 0 where there is no such leg
  * @param workingLegN newtons
  * @param peakFactor from still to the peak of movement
  */
@@ -26,8 +27,8 @@ public record Load(
     Spread topN,
     Spread sideN,
     LoadClass loadClass,
-    Spread insideDeg,
-    Spread angleFactor,
+    Optional<Spread> insideDeg,
+    Optional<Spread> angleFactor,
     Spread anchorLegN,
     Spread workingLegN,
     Spread peakFactor) {}

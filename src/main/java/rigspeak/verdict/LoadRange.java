@@ -1,75 +1,46 @@
 package rigspeak.verdict;
 
+import java.util.Optional;
 import rigspeak.mechanics.Directions;
 import rigspeak.mechanics.LoadClass;
+import rigspeak.mechanics.LoadedSupport;
 import rigspeak.mechanics.Resultant;
 
 /** How far the load's numbers range over a survey. */
 final class LoadRange {
-
-  /** One number's range so far. */
-  private static final class Range {
-    private final double nominal;
-    private double low;
-    private double high;
-
-    Range(double nominal) {
-      this.nominal = nominal;
-      this.low = nominal;
-      this.high = nominal;
-    }
-
-    void take(double value) {
-      low = Math.min(low, value);
-      high = Math.max(high, value);
-    }
-
-    Spread spread() {
-      return new Spread(low, nominal, high);
-    }
-  }
-
-  private static final double FULL_TURN = 360;
-
   private final LoadClass loadClass;
-  private final Range resultant;
-  private final Range elevation;
-  private final Range bearing;
-  private final Range along;
-  private final Range top;
-  private final Range side;
-  private final Range inside;
-  private final Range angleFactor;
-  private final Range anchorLeg;
-  private final Range workingLeg;
-  private final Range peak;
+  private final boolean hasInside;
+  private final Spreading resultant = new Spreading();
+  private final Spreading elevation = new Spreading();
+  private final Spreading bearing = Spreading.ofDegreesRound();
+  private final Spreading along = new Spreading();
+  private final Spreading top = new Spreading();
+  private final Spreading side = new Spreading();
+  private final Spreading inside = new Spreading();
+  private final Spreading angleFactor = new Spreading();
+  private final Spreading anchorLeg = new Spreading();
+  private final Spreading workingLeg = new Spreading();
+  private final Spreading peak = new Spreading();
 
   LoadRange(Trial nominal) {
-    var support = nominal.support();
-    loadClass = support.onLimb().dominant();
-    resultant = new Range(support.pullN().getNorm());
-    elevation = new Range(elevationDeg(nominal));
-    bearing = new Range(bearingDeg(nominal));
-    along = new Range(support.onLimb().alongN());
-    top = new Range(support.onLimb().topN());
-    side = new Range(support.onLimb().sideN());
-    inside = new Range(Math.toDegrees(support.insideRad()));
-    angleFactor = new Range(Resultant.angleFactor(support.insideRad()));
-    anchorLeg = new Range(support.anchorTensionN());
-    workingLeg = new Range(support.workingTensionN());
-    peak = new Range(nominal.peakFactor());
+    loadClass = nominal.support().onLimb().dominant();
+    hasInside = nominal.support().insideRad().isPresent();
+    take(nominal);
   }
 
   void take(Trial trial) {
-    var support = trial.support();
+    LoadedSupport support = trial.support();
     resultant.take(support.pullN().getNorm());
-    elevation.take(elevationDeg(trial));
-    bearing.take(near(bearingDeg(trial), bearing.nominal));
+    elevation.take(Math.toDegrees(Directions.elevationRad(support.pullN())));
+    bearing.take(Math.toDegrees(Directions.bearingRad(support.pullN())));
     along.take(support.onLimb().alongN());
     top.take(support.onLimb().topN());
     side.take(support.onLimb().sideN());
-    inside.take(Math.toDegrees(support.insideRad()));
-    angleFactor.take(Resultant.angleFactor(support.insideRad()));
+    if (hasInside) {
+      double insideRad = support.insideRad().orElseThrow();
+      inside.take(Math.toDegrees(insideRad));
+      angleFactor.take(Resultant.angleFactor(insideRad));
+    }
     anchorLeg.take(support.anchorTensionN());
     workingLeg.take(support.workingTensionN());
     peak.take(trial.peakFactor());
@@ -84,23 +55,10 @@ final class LoadRange {
         top.spread(),
         side.spread(),
         loadClass,
-        inside.spread(),
-        angleFactor.spread(),
+        hasInside ? Optional.of(inside.spread()) : Optional.empty(),
+        hasInside ? Optional.of(angleFactor.spread()) : Optional.empty(),
         anchorLeg.spread(),
         workingLeg.spread(),
         peak.spread());
-  }
-
-  private static double elevationDeg(Trial trial) {
-    return Math.toDegrees(Directions.elevationRad(trial.support().pullN()));
-  }
-
-  private static double bearingDeg(Trial trial) {
-    return Math.toDegrees(Directions.bearingRad(trial.support().pullN()));
-  }
-
-  /** The same bearing, counted on past half a turn so that it lies next to the nominal one. */
-  private static double near(double bearing, double nominal) {
-    return nominal + Math.IEEEremainder(bearing - nominal, FULL_TURN);
   }
 }

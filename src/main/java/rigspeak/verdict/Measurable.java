@@ -8,7 +8,7 @@ final class Measurable {
 
   static boolean canBeMeasured(Measure measure) {
     return switch (measure) {
-      case ROPE_FRICTION, BARK_FRICTION -> false;
+      case ROPE_FRICTION, BARK_FRICTION, BEYOND, BASE_LEG_RATIO, BASE_LEG_ELEVATION -> false;
       default -> true;
     };
   }

@@ -14,9 +14,8 @@ import rigspeak.rig.Rig;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
-import rigspeak.verdict.Verdict.Rating;
 
-/** The simplest changes that would make a rig good, each judged before it is named. */
+/** The simplest changes that would make a support good, each judged before it is named. */
 final class Remedies {
   private static final int MOST_WRAPS = 6;
   private static final int SEARCH_SAMPLES = 64;
@@ -31,25 +30,30 @@ final class Remedies {
   private static final Length DIAMETER_STEP_INCHES = Length.ofInches(0.5);
   private static final Length DIAMETER_STEP_METRIC = Length.ofCentimetres(1);
 
-  private final Judge judge;
+  private final Probe probe;
   private final Rig said;
 
-  Remedies(Judge judge, Rig said) {
-    this.judge = judge;
-    this.said = said;
+  Remedies(Probe probe) {
+    this.probe = probe;
+    this.said = probe.said();
   }
 
   List<Remedy> cheapestFirst() {
     List<Remedy> remedies = new ArrayList<>();
     wraps().ifPresent(remedies::add);
+    otherHitch().ifPresent(remedies::add);
     seatAtTheUnion().ifPresent(remedies::add);
     nearerTheUnion().ifPresent(remedies::add);
+    remedies.addAll(new LegRemedies(probe).cheapestFirst());
     thickerLimb().ifPresent(remedies::add);
     return List.copyOf(remedies);
   }
 
   private Optional<Remedy> wraps() {
-    Optional<Value.Wraps> now = said.value(Slot.WRAPS, Value.Wraps.class);
+    Optional<Value.Wraps> now =
+        said.value(Slot.HITCH, Value.Hitch.class)
+            .filter(hitch -> hitch == Value.Hitch.CHOKED)
+            .flatMap(hitch -> said.value(Slot.WRAPS, Value.Wraps.class));
     for (int turns = now.map(Value.Wraps::turns).orElse(MOST_WRAPS) + 1;
         turns <= MOST_WRAPS;
         turns++) {
@@ -58,6 +62,29 @@ final class Remedies {
       }
     }
     return Optional.empty();
+  }
+
+  /** A basket is the stronger, a choke holds better on the limb. */
+  private Optional<Remedy> otherHitch() {
+    Optional<Value.Hitch> now = said.value(Slot.HITCH, Value.Hitch.class);
+    if (now.isEmpty()) {
+      return Optional.empty();
+    }
+    Rig basket = hitched(Value.Hitch.BASKET).without(Slot.CHOKE_ANGLE);
+    if (now.get() != Value.Hitch.BASKET && isGood(basket)) {
+      return Optional.of(new Remedy.Basket());
+    }
+    for (int turns = 2; now.get() != Value.Hitch.CHOKED && turns <= MOST_WRAPS; turns++) {
+      Said wraps = new Said(new Value.Wraps(turns), HowGot.BY_EYE);
+      if (isGood(hitched(Value.Hitch.CHOKED).without(Slot.BASKET_ANGLE).with(Slot.WRAPS, wraps))) {
+        return Optional.of(new Remedy.Choke(turns));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Rig hitched(Value.Hitch hitch) {
+    return said.with(Slot.HITCH, new Said(hitch, HowGot.BY_EYE));
   }
 
   private Optional<Remedy> seatAtTheUnion() {
@@ -146,11 +173,11 @@ final class Remedies {
 
   /** By how much the worst utilisation is over its limit; a rig that cannot be is far over. */
   private double over(Rig rig) {
-    return judge.worst(rig, SEARCH_SAMPLES).orElse(Double.MAX_VALUE) - Check.WELL_WITHIN;
+    return probe.worst(rig, SEARCH_SAMPLES).orElse(Double.MAX_VALUE) - Check.WELL_WITHIN;
   }
 
   private boolean isGood(Rig rig) {
-    return judge.rating(rig, PROOF_SAMPLES).filter(rating -> rating == Rating.GOOD).isPresent();
+    return probe.isGood(rig, PROOF_SAMPLES);
   }
 
   private Rig withLength(Slot slot, double metres, UnitSystem units) {

@@ -23,17 +23,17 @@ final class SlingDirection {
 
   /** Why where the sling points cannot go with the rest of what was said, if it cannot. */
   static Optional<Conflict> conflict(ResolvedRig rig) {
-    if (!rig.measures().containsKey(Measure.SLING_ELEVATION)) {
+    if (!rig.has(Measure.SLING_ELEVATION)) {
       return Optional.empty();
     }
     return switch (rig.turn()) {
-      case LEGS -> besideTwoLegs(rig);
+      case LEGS, ONE_LEG -> besideLegs(rig);
       case ANGLE_AND_SLING -> besideAnAngle(rig);
     };
   }
 
   /** A loaded sling lies along its load; if it was said to lie elsewhere, something is wrong. */
-  private static Optional<Conflict> besideTwoLegs(ResolvedRig rig) {
+  private static Optional<Conflict> besideLegs(ResolvedRig rig) {
     Cone sling = Cone.of(rig, Measure.SLING_ELEVATION, Measure.SLING_BEARING);
     Box box = new Box(rig);
     double nearest = Math.PI;
@@ -60,7 +60,7 @@ final class SlingDirection {
   private static Optional<Conflict> besideAnAngle(ResolvedRig rig) {
     Cone sling = Cone.of(rig, Measure.SLING_ELEVATION, Measure.SLING_BEARING);
     Interval lean = lean(rig);
-    if (rig.measures().containsKey(Measure.WORKING_LEG_ELEVATION)) {
+    if (rig.has(Measure.WORKING_LEG_ELEVATION)) {
       Cone leg = Cone.of(rig, Measure.WORKING_LEG_ELEVATION, Measure.WORKING_LEG_BEARING);
       if (!leg.canLean(sling, lean)) {
         return Optional.of(away(rig, Slot.WORKING_LEG, leg, sling));
@@ -71,7 +71,7 @@ final class SlingDirection {
         return Optional.of(new Conflict.WorkingLegUp());
       }
     }
-    if (rig.measures().containsKey(Measure.ANCHOR_LEG_ELEVATION)) {
+    if (rig.has(Measure.ANCHOR_LEG_ELEVATION)) {
       Cone leg = Cone.of(rig, Measure.ANCHOR_LEG_ELEVATION, Measure.ANCHOR_LEG_BEARING);
       if (!leg.canLean(sling, lean)) {
         return Optional.of(away(rig, Slot.ANCHOR_LEG, leg, sling));

@@ -68,6 +68,14 @@ final class Survey {
     }
   }
 
+  /** The largest utilisation of any check with every value at its word. */
+  static double asSaid(ResolvedRig rig) {
+    return worstFriction(rig, rig.nominal()).stream()
+        .mapToDouble(Held::utilisation)
+        .max()
+        .orElse(0);
+  }
+
   private Survey(ResolvedRig rig, int samples) {
     this.rig = rig;
     this.box = new Box(rig);
@@ -106,7 +114,7 @@ final class Survey {
   private List<Found> nominal() {
     List<Found> all = new ArrayList<>();
     double[] nominalShares = box.nominalShares();
-    for (Held held : worstFriction(rig.nominal())) {
+    for (Held held : worstFriction(rig, rig.nominal())) {
       Found one = new Found(held);
       one.take(held, nominalShares);
       all.add(one);
@@ -150,7 +158,7 @@ final class Survey {
           Climb.from(
               start,
               shares -> Trial.of(rig, box.at(shares), creep).held().get(check).utilisation());
-      one.take(worstFriction(box.at(top)).get(check), top);
+      one.take(worstFriction(rig, box.at(top)).get(check), top);
     }
   }
 
@@ -180,14 +188,20 @@ final class Survey {
   }
 
   /** Each check with the state of friction that is worst for it. */
-  private List<Held> worstFriction(Point point) {
-    List<Held> worst = new ArrayList<>(Trial.of(rig, point, Creep.NONE).held());
+  private static List<Held> worstFriction(ResolvedRig rig, Point point) {
+    List<Held> worst = Trial.of(rig, point, Creep.NONE).held();
     for (Creep creep : FRICTION) {
-      List<Held> held = Trial.of(rig, point, creep).held();
-      for (int c = 0; c < worst.size(); c++) {
-        if (held.get(c).utilisation() > worst.get(c).utilisation()) {
-          worst.set(c, held.get(c));
-        }
+      worst = worstOf(worst, Trial.of(rig, point, creep).held());
+    }
+    return worst;
+  }
+
+  /** Of two trials of one rig the worse of each check. */
+  static List<Held> worstOf(List<Held> one, List<Held> other) {
+    List<Held> worst = new ArrayList<>(one);
+    for (int c = 0; c < worst.size(); c++) {
+      if (other.get(c).utilisation() > worst.get(c).utilisation()) {
+        worst.set(c, other.get(c));
       }
     }
     return worst;

@@ -2,9 +2,9 @@ package rigspeak.verdict;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import rigspeak.mechanics.CantileverLimb;
 import rigspeak.mechanics.EulerColumn;
+import rigspeak.mechanics.HangingLegs;
 import rigspeak.mechanics.Impact;
 import rigspeak.mechanics.LimbLoad;
 import rigspeak.mechanics.LoadedSupport;
@@ -14,12 +14,12 @@ import rigspeak.mechanics.RoundSection;
 import rigspeak.mechanics.SectionLoad;
 import rigspeak.mechanics.SectionStress;
 import rigspeak.mechanics.SlingGrip;
+import rigspeak.quantity.Force;
 import rigspeak.rig.Measure;
 import rigspeak.rig.Point;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.ResolvedRig.Grip;
 import rigspeak.rig.ResolvedRig.UnionRule;
-import rigspeak.rig.Strength;
 import rigspeak.rig.Value;
 
 /**
@@ -48,7 +48,19 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
 
   static Trial of(ResolvedRig rig, Point point, Creep creep) {
     LoadedSupport support = LoadedSupport.of(rig, point, creep);
-    double peakFactor = peakFactor(rig, point, support.workingTensionN());
+    return of(rig, point, support, peakFactor(rig, point));
+  }
+
+  /**
+   * The support when it catches a climber.
+   *
+   * @param workingN tension of its working leg at the peak, newtons
+   */
+  static Trial caught(ResolvedRig rig, Point point, Creep creep, double workingN) {
+    return of(rig, point, LoadedSupport.pulled(rig, point, creep, workingN), 1);
+  }
+
+  private static Trial of(ResolvedRig rig, Point point, LoadedSupport support, double peakFactor) {
     Bench bench = new Bench(rig, point, support.onLimb().times(peakFactor));
     bench.holdLimb();
     bench.holdSling();
@@ -58,15 +70,15 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
   }
 
   /** Ordinary movement, or the fall through the stated slack if that is worse. */
-  private static double peakFactor(ResolvedRig rig, Point point, double tensionN) {
+  private static double peakFactor(ResolvedRig rig, Point point) {
     double working = rig.movement().workingPeak().value();
-    if (!rig.measures().containsKey(Measure.SLACK)) {
+    if (!rig.has(Measure.SLACK)) {
       return working;
     }
-    double ropeM = point.get(Measure.ANCHOR_LEG_LENGTH) + point.get(Measure.WORKING_LEG_LENGTH);
-    double fallFactor = Impact.fallFactor(point.get(Measure.SLACK), ropeM);
-    double arrestN = Impact.peakN(tensionN, rig.movement().ropeModulus().value(), fallFactor);
-    return Math.max(working, arrestN / tensionN);
+    double climberN = point.get(Measure.ALL_UP) * Force.STANDARD_GRAVITY * rig.tensionShare();
+    double fallFactor = Impact.fallFactor(point.get(Measure.SLACK), point.get(Measure.ROPE_OUT));
+    double arrestN = Impact.peakN(climberN, rig.movement().ropeModulus().value(), fallFactor);
+    return Math.max(working, arrestN / climberN);
   }
 
   /** Where demands and capacities are put side by side. */
@@ -117,7 +129,7 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
       hold(CheckKind.SHEAR_AT_UNION, atUnion.get(0).shearPa(), shearPa * union);
       hold(CheckKind.SHEAR_AT_SLING, atSling.get(0).shearPa(), shearPa);
       hold(CheckKind.COLUMN, pushN(), columnN(section, outM));
-      if (rig.measures().containsKey(Measure.CAVITY)) {
+      if (rig.has(Measure.CAVITY)) {
         hold(CheckKind.SHELL, hollow, rig.hollow().limit().value());
       }
     }
@@ -153,7 +165,7 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
     }
 
     private OwnWeight ownWeight(double diameterM) {
-      if (!rig.measures().containsKey(Measure.LIMB_LENGTH)) {
+      if (!rig.has(Measure.LIMB_LENGTH)) {
         return OwnWeight.UNSTATED;
       }
       return new OwnWeight(
@@ -185,15 +197,22 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
 
     void holdSling() {
       double pullN = peak.sizeN();
-      holdIfThere(CheckKind.SLING, pullN, rig.gear().sling());
-      holdIfThere(CheckKind.CONNECTOR, pullN, rig.gear().connector());
+      rig.gear()
+          .sling()
+          .ifPresent(sling -> hold(CheckKind.SLING, pullN, sling.allowed() * slingLegs()));
+      rig.gear()
+          .connector()
+          .ifPresent(connector -> hold(CheckKind.CONNECTOR, pullN, connector.allowed()));
       if (rig.seat() != Value.Seat.STUB) {
         hold(CheckKind.SLIP, slidingN(), gripN());
       }
     }
 
-    private void holdIfThere(CheckKind kind, double demandN, Optional<Strength> strength) {
-      strength.ifPresent(s -> hold(kind, demandN, s.allowed()));
+    /** What a sling carries over what one straight leg of it would: a basket hangs on two. */
+    private double slingLegs() {
+      return rig.grip() instanceof Grip.Laid
+          ? HangingLegs.basketFactor(point.get(Measure.BASKET_ANGLE))
+          : 1;
     }
 
     /** A sling that sits against the union can only slide outward. */
@@ -207,7 +226,7 @@ record Trial(LoadedSupport support, double peakFactor, List<Held> held) {
       if (rig.grip() instanceof Grip.Choked choked) {
         return SlingGrip.chokeN(acrossN, friction, choked.turns(), SlingGrip.SNUG_LOOP_RAD);
       }
-      return SlingGrip.basketN(acrossN, friction, ((Grip.Laid) rig.grip()).includedRad());
+      return SlingGrip.basketN(acrossN, friction, point.get(Measure.BASKET_ANGLE));
     }
   }
 }

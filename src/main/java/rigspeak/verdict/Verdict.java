@@ -4,10 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import rigspeak.catalogue.Conflict;
 import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Slot;
 
-/** What can be said of a rig. Never more than "good to load" by the numbers that were said. */
+/**
+ * What can be said of one support. Never more than "good to load" by the numbers that were said.
+ */
 public sealed interface Verdict {
 
   /**
@@ -21,6 +24,13 @@ public sealed interface Verdict {
       conflicts = List.copyOf(conflicts);
     }
   }
+
+  /**
+   * Its load is not known before that of a support nearer the climber is.
+   *
+   * @param place that support
+   */
+  record WaitsFor(Place place) implements Verdict {}
 
   /** Refused for what it is, before any number. */
   record RefusedOutright(List<Refusal> refusals) implements Verdict {
