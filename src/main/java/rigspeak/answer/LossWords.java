@@ -100,7 +100,7 @@ final class LossWords {
                         : sentence(
                             "its "
                                 + weakest(left)
-                                + " would take up to "
+                                + " would take at worst "
                                 + Amounts.shareOf(left.utilisation().high(), "what I count on")))
             .orElse("If that holds I cannot say.");
     return text(or(taken, ""), holds);
