@@ -20,12 +20,12 @@ public final class EulerColumn {
   /**
    * The axial force at which the limb would bow out, in newtons.
    *
-   * @param section of the limb
+   * @param section of the limb; it bows out the way in which it is weakest
    * @param modulusPa modulus of elasticity along the grain, above 0
    * @param lengthM from the union to the sling, above 0
    * @throws IllegalArgumentException outside the range
    */
-  public static double criticalLoadN(RoundSection section, double modulusPa, double lengthM) {
+  public static double criticalLoadN(Section section, double modulusPa, double lengthM) {
     Refuse.unlessPositive("modulus of elasticity", modulusPa);
     double effectiveM = FIXED_FREE * Refuse.unlessPositive("length of a column", lengthM);
     return Refuse.unlessPositive(
