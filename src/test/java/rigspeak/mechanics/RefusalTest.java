@@ -20,6 +20,7 @@ class RefusalTest {
   private static final double HUGE = Double.MAX_VALUE;
   private static final Vector3D X = Vector3D.PLUS_I;
   private static final RoundSection LIMB = RoundSection.solid(0.2);
+  private static final StemBetween STEM = new StemBetween(X, 1, Vector3D.PLUS_K, 5);
 
   record Entry(String what, DoubleFunction<Object> call, List<Double> taken, List<Double> refused) {
     @Override
@@ -86,6 +87,20 @@ class RefusalTest {
         within("weight's rise", v -> new OwnWeight(1, 0.1, 1000, v), -PI * 2 / 3, PI * 2 / 3),
         notNegative("distance", v -> new OwnWeight(1, 0.1, 1000, 0).beyond(v)),
         notNegative("distance of moment", v -> new OwnWeight(1, 0.1, 1000, 0).topMomentNm(v)),
+        within("sling of a weight", v -> new OwnWeight(1, 0.1, v, 0.1, 1000, 0), 0, 100),
+        within("weight at the sling", v -> new OwnWeight(1, 0.1, 1, v, 1000, 0), 0, 10),
+        within("diameter at the sling", v -> new TaperedLimb(LIMB, v), 0.001, 10),
+        within("place", new TaperedLimb(LIMB, 0.1)::sectionAt, 0, 1),
+        within(
+            "place of a load",
+            v -> CantileverLimb.basket(1, OwnWeight.UNSTATED).at(v, new LimbLoad(1, 1, 1)),
+            0,
+            1),
+        within("stem's limb", v -> new StemBetween(X, v, X, 1), 0, 100),
+        entry("stem's leg", v -> new StemBetween(X, 1, X, v), List.of(0.01, 100.0), 0, -1, 101),
+        notNegative("stem's tension", STEM::endedAtMain),
+        notNegative("stem's anchor tension", v -> STEM.throughMain(1, v, 0)),
+        within("stem's anchor", v -> STEM.throughMain(1, 1, v), -PI, PI),
         within("arm", v -> CantileverLimb.basket(v, OwnWeight.UNSTATED), 0, 100),
         within("choked arm", v -> CantileverLimb.choked(v, 0.1, OwnWeight.UNSTATED), 0, 100),
         within("choked limb", v -> CantileverLimb.choked(1, v, OwnWeight.UNSTATED), 0, 10),
