@@ -4,9 +4,9 @@ package rigspeak.mechanics;
  * A long limb pressed along its axis toward its union.
  *
  * <p>Model: Euler's column, fixed at the union and free at the sling: {@code P = pi^2 E I / (K
- * L)^2}, K = 2. Left out: a union that yields, a crooked limb, taper, own weight; a short thick
- * limb crushes before it buckles, which this does not see. Source: Euler's critical load, source 6.
- * Units: SI. Range: modulus and length above 0.
+ * L)^2}, K = 2. Left out: a union that yields, a crooked limb, own weight, taper (the section of
+ * the thin end is on the weak side); a short thick limb crushes before it buckles, which this does
+ * not see. Source: Euler's critical load, source 6. Units: SI. Range: modulus and length above 0.
  *
  * <p>Tested by finding, by integrating the bowed shape and shooting for its free end, the force at
  * which it stands of itself; the second moment by the 150 mm limb (source 6).

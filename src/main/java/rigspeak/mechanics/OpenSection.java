@@ -20,11 +20,14 @@ package rigspeak.mechanics;
  *
  * <p>Left out: bark; that a short opening is held closed at its ends, which helps; the stresses
  * along the grain where a union or the closed limb beside it holds the ends of a twisting opening
- * from warping, which add to bending and grow with the length of the opening; how the wall's edges
- * buckle or split; the peak in the bottom of a notch sharper than a fifth of the diameter. Source:
- * sections of beams, open thin-walled sections, source 6; the bounds are derived here and checked
- * against solutions by finite elements. Units: metres and radians. Range: diameter and hollow ratio
- * as for {@link RoundSection}, opening from 0 to pi; anything else is refused.
+ * from warping, which add to bending and grow with the length of the opening (by Vlasov's formulas
+ * for a thin slit tube with the force square to the slit about a tenth for a slit half as long as
+ * the lever arm, but more than twice the bending stress where the limb is slit all the way from a
+ * rigid union to the sling); how the wall's edges buckle or split; the peak in the bottom of a
+ * notch sharper than a fifth of the diameter. Source: sections of beams, open thin-walled sections,
+ * source 6; the bounds are derived here and checked against solutions by finite elements. Units:
+ * metres and radians. Range: diameter and hollow ratio as for {@link RoundSection}, opening from 0
+ * to pi; anything else is refused.
  *
  * <p>Tested by: worked values and finite elements (source 6), by integrating along the edges
  * (Green's theorem), and by its limits.

@@ -19,7 +19,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * brings into the stem at and below the union, and whatever else hangs on the main point. Whether
  * the main point is above the union at all is not asked: the moments are about the union either
  * way. Source: moment of a force, sources 1 and 6. Frame: that of the package; what bends the stem
- * toward its tip-side is a negative top moment and to the left a positive side moment, as on a
+ * toward the limb's tip is a negative top moment and to the left a positive side moment, as on a
  * leader of 90 degrees ({@link LimbAxes}). Units: SI. Range: distances as for {@link
  * CantileverLimb}, the leg above 0 to 100 m, tensions from 0; anything else is refused.
  *
@@ -41,8 +41,8 @@ public record StemBetween(Vector3D limbAxis, double outM, Vector3D toMain, doubl
     Directions.requireUnit("axis of a limb", limbAxis);
     Directions.requireUnit("leg", toMain);
     Refuse.unlessWithin("distance from the union", outM, 0, MAX_M);
-    Refuse.unlessWithin(
-        "length of a leg", Refuse.unlessPositive("length of a leg", legM), 0, MAX_M);
+    Refuse.unlessPositive("length of a leg", legM);
+    Refuse.unlessWithin("length of a leg", legM, 0, MAX_M);
   }
 
   /**
