@@ -77,8 +77,20 @@ class RemediesTest {
       }
     }
     assertTrue(offered >= most, offered + " offered");
+    // A basket rarely helps alone, for it slides; it has a rig of its own below.
+    kinds.add(Remedy.Basket.class);
     assertEquals(Set.copyOf(BY_COST), kinds, "each kind was offered");
     assertEquals(List.of(), idle);
+  }
+
+  /** Two legs carry more than one choked one, where a stub keeps the sling from sliding. */
+  @Test
+  void aBasketIsOfferedWhereTheChokedSlingIsTooWeak() {
+    Rig weak = Spoken.with(Spoken.rig(Spoken.STOUT), "sling rated 12 kilonewtons");
+    assertTrue(QuickLook.wholeRating(weak) != Rating.GOOD);
+    List<Remedy> remedies = QuickLook.judged(weak).remedies();
+    assertTrue(remedies.contains(new Remedy.Basket()), remedies.toString());
+    assertEquals(Rating.GOOD, QuickLook.wholeRating(with(new Remedy.Basket(), weak)));
   }
 
   private static int cost(Remedy remedy) {
