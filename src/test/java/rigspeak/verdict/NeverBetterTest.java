@@ -142,6 +142,7 @@ class NeverBetterTest {
 
   @ParameterizedTest
   @MethodSource("changes")
+  @Tag("sampled")
   void aChangeForTheWorse(Change change) {
     neverBetter(change, QuickLook.everyday());
   }
