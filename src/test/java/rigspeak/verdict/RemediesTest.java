@@ -44,6 +44,7 @@ class RemediesTest {
           Remedy.ThickerLimb.class);
 
   @Test
+  @Tag("sampled")
   void whatIsOfferedMakesTheRigGood() {
     whatIsOfferedMakesTheRigGood(QuickLook.everyday(), EVERYDAY);
   }
@@ -150,6 +151,7 @@ class RemediesTest {
 
   /** One step less than what is asked for is not enough: 5 cm nearer or 1 cm thicker a step. */
   @Test
+  @Tag("sampled")
   void noMoreIsAskedForThanIsNeeded() {
     int tried = 0;
     for (QuickLook look : QuickLook.everyday()) {
