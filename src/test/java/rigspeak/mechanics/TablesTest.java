@@ -12,7 +12,7 @@ import rigspeak.mechanics.LinearTable.Point;
 
 class TablesTest {
   /** Source 8, as printed: the top band is what is above 120, 90 to 120 includes both. */
-  private static final BandTable CHOKE =
+  static final BandTable CHOKE =
       new BandTable(
           List.of(
               Band.from(0, 0.49),
@@ -23,7 +23,7 @@ class TablesTest {
           180);
 
   /** Source 9. */
-  private static final LinearTable BEND =
+  static final LinearTable BEND =
       new LinearTable(
           List.of(
               new Point(1, 50),
