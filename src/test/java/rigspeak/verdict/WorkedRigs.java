@@ -3,12 +3,10 @@ package rigspeak.verdict;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import rigspeak.WorkedValue;
 import rigspeak.rig.Spoken;
-import rigspeak.verdict.Verdict.Judged;
 import rigspeak.verdict.WorkedRigTest.Worked;
 
 /** The rigs that were worked out apart, with what the program makes of them. */
@@ -37,7 +35,7 @@ public final class WorkedRigs {
   }
 
   private static List<WorkedValue> values(Worked worked) {
-    Map<String, Double> ours = ours(QuickLook.judged(Spoken.rig(worked.said())));
+    Map<String, Double> ours = ours(QuickLook.at(Spoken.rig(worked.said())));
     List<WorkedValue> values = new ArrayList<>();
     ours.forEach(
         (name, value) -> {
@@ -61,18 +59,17 @@ public final class WorkedRigs {
     return name.equals("bearing_deg") ? given + Math.IEEEremainder(value - given, 360) : value;
   }
 
-  private static Map<String, Double> ours(Judged judged) {
+  /** What is true as said needs no more samples than a quick look takes. */
+  private static Map<String, Double> ours(QuickLook look) {
     Map<String, Double> ours = new TreeMap<>();
-    Load load = judged.load();
+    Load load = look.load();
     ours.put("resultant_n", load.resultantN().nominal());
     ours.put("along_n", load.alongN().nominal());
     ours.put("top_n", load.topN().nominal());
     ours.put("side_n", load.sideN().nominal());
     ours.put("elevation_deg", load.elevationDeg().nominal());
     ours.put("bearing_deg", load.bearingDeg().nominal());
-    for (Check check : judged.checks()) {
-      ours.put(check.kind().name().toLowerCase(Locale.ROOT), check.utilisation().nominal());
-    }
+    look.nominal().forEach((kind, utilisation) -> ours.put(kind.key(), utilisation));
     return ours;
   }
 }
