@@ -16,7 +16,7 @@ class TimedMotionTest {
   private static final int MOTIONS = 5000;
 
   /** Complete elliptic integral by the arithmetic-geometric mean: T/T0 = 1 / agm(1, cos(t0/2)). */
-  private static double overSmall(double amplitudeRad) {
+  static double overSmall(double amplitudeRad) {
     double a = 1;
     double b = Math.cos(amplitudeRad / 2);
     while (Math.abs(a - b) > 1e-15) {
