@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.DoubleSupplier;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import rigspeak.catalogue.Reductions;
 import rigspeak.quantity.Force;
 
 /** What the program makes of each of the values that stand alone, by the names of their table. */
@@ -95,8 +96,8 @@ final class SingleValues {
   }
 
   private static void slings() {
-    OURS.put("choke of 0.75 at 10 degrees", () -> 0.75 * TablesTest.CHOKE.factor(10));
-    OURS.put("choke of 0.80 at 100 degrees", () -> 0.80 * TablesTest.CHOKE.factor(100));
+    OURS.put("choke of 0.75 at 10 degrees", () -> 0.75 * Reductions.choke(10));
+    OURS.put("choke of 0.80 at 100 degrees", () -> 0.80 * Reductions.choke(100));
     OURS.put(
         "sling leg of 120 over a height of 96 with 1200",
         () -> 1200 * HangingLegs.tensionFactor(2 * Math.acos(96.0 / 120)));

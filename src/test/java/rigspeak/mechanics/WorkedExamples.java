@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import rigspeak.WorkedValue;
+import rigspeak.catalogue.Reductions;
 import rigspeak.mechanics.PublishedTable.Row;
 import rigspeak.quantity.Force;
 
@@ -240,9 +241,7 @@ public final class WorkedExamples {
               "choke-angles.csv",
               "Strength of a choke by its angle",
               List.of("choke_deg"),
-              List.of(
-                  new Result(
-                      "factor", "factor", r -> TablesTest.CHOKE.factor(r.number("choke_deg")))),
+              List.of(new Result("factor", "factor", r -> Reductions.choke(r.number("choke_deg")))),
               ""),
           new Table(
               "bend-strength.csv",
@@ -252,7 +251,7 @@ public final class WorkedExamples {
                   new Result(
                       "percent",
                       "percent",
-                      r -> TablesTest.BEND.factor(r.number("bend_over_rope")))),
+                      r -> 100 * Reductions.bend(r.number("bend_over_rope")))),
               ""),
           new Table(
               "impact.csv",

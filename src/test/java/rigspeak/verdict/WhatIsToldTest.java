@@ -47,8 +47,14 @@ class WhatIsToldTest {
     ranges(load.workingLegN(), lightN, heavyN);
     double turn = Math.exp(friction * (Math.PI - inside.low()));
     ranges(load.anchorLegN(), lightN / turn, heavyN * turn);
-    ranges(load.insideDeg(), Math.toDegrees(inside.low()), Math.toDegrees(inside.high()));
-    ranges(load.angleFactor(), 2 * Math.cos(inside.high() / 2), 2 * Math.cos(inside.low() / 2));
+    ranges(
+        load.insideDeg().orElseThrow(),
+        Math.toDegrees(inside.low()),
+        Math.toDegrees(inside.high()));
+    ranges(
+        load.angleFactor().orElseThrow(),
+        2 * Math.cos(inside.high() / 2),
+        2 * Math.cos(inside.low() / 2));
     double back = Math.exp(-friction * (Math.PI - inside.high()));
     double mostN = resultant(heavyN, heavyN * turn, inside.low());
     ranges(load.resultantN(), resultant(lightN, lightN * back, inside.high()), mostN);
