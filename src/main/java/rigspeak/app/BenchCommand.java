@@ -68,6 +68,7 @@ final class BenchCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Grammar grammar = Grammar.bundled();
     timeVerdicts(grammar);
+    timeRopes(grammar);
     if (wavs.isEmpty()) {
       print("peak resident memory, no recogniser", "%.0f MB", peakMegabytes());
       return 0;
@@ -100,6 +101,17 @@ final class BenchCommand implements Callable<Integer> {
     }
     print("a verdict over 10,000 samples, median", "%.1f ms", share(milliseconds, 0.5));
     print("a verdict over 10,000 samples, 95 of 100", "%.1f ms", share(milliseconds, 0.95));
+  }
+
+  /** Of ropes with up to five supports; twice the supports or samples should take twice as long. */
+  private void timeRopes(Grammar grammar) {
+    RopeBench ropes = new RopeBench(grammar);
+    for (int supports : new int[] {1, 2, 3, 4, 5}) {
+      for (int samples : new int[] {2_500, 10_000, 40_000}) {
+        String rope = "a rope of %d supports, %,d samples".formatted(supports, samples);
+        print(rope, "%.0f ms", ropes.milliseconds(supports, samples));
+      }
+    }
   }
 
   private void timeHearing(Ear ear, List<Path> recordings) throws IOException {
