@@ -248,6 +248,7 @@ public final class Dialogue {
       now = now.with(support);
       fallen.removeAll(now.rope().judged());
       if (!fallen.isEmpty()) {
+        now = now.with(now.rope().unjudged(fallen));
         replies.add(new Reply.VerdictCancelled(fallen));
       }
     }

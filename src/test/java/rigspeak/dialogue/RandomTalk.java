@@ -15,6 +15,8 @@ import rigspeak.meaning.Meaning;
 import rigspeak.meaning.Meaning.Command;
 import rigspeak.meaning.Meaning.Statement;
 import rigspeak.meaning.Understanding;
+import rigspeak.rig.Place;
+import rigspeak.rig.RopePath;
 
 /**
  * Somebody who says anything at all, but often enough what leads far: whole rigs, checks, the
@@ -44,7 +46,8 @@ final class RandomTalk {
 
   private final SplittableRandom random;
   private final List<Statement> statements = new ArrayList<>();
-  private final List<Meaning> goodRig = new ArrayList<>();
+  private final List<Meaning> goodMain = said("main");
+  private final List<Meaning> goodRig = said("good");
   private final Deque<Meaning> planned = new ArrayDeque<>();
   private int checks;
 
@@ -58,9 +61,10 @@ final class RandomTalk {
         statements.addAll(values.statements());
       }
     }
-    for (String line : Situation.rigs().get("good")) {
-      goodRig.add(meaning(line));
-    }
+  }
+
+  private static List<Meaning> said(String rig) {
+    return Situation.rigs().get(rig).stream().map(RandomTalk::meaning).toList();
   }
 
   Meaning next(Conversation now) {
@@ -72,15 +76,22 @@ final class RandomTalk {
     }
     double draw = random.nextDouble();
     if (draw < 0.02) {
-      if (random.nextBoolean()) {
-        planned.addAll(List.of(Command.AFFIRM, Command.AFFIRM, Command.NEXT));
-      }
-      planned.addAll(goodRig);
+      planGoodRope(now);
       planned.addAll(CHANGE_OVER);
     } else if (draw < 0.07) {
       planned.addAll(CHANGE_OVER.subList(1 + random.nextInt(4), CHANGE_OVER.size()));
     }
     return cheap(anything(), now);
+  }
+
+  /** The main point, then the present redirect or a next one. */
+  private void planGoodRope(Conversation now) {
+    planned.addAll(List.of(Command.AFFIRM, Command.AFFIRM));
+    planned.add(new Meaning.GoTo(Place.MAIN_POINT));
+    planned.addAll(goodMain);
+    boolean next = now.rope().present().isMainPoint() || random.nextBoolean();
+    planned.add(next ? Command.NEXT : new Meaning.GoTo(now.rope().present()));
+    planned.addAll(goodRig);
   }
 
   private Meaning anything() {
@@ -95,7 +106,7 @@ final class RandomTalk {
       return new Meaning.Correction(some(random.nextInt(4)));
     }
     if (draw < 0.75) {
-      return new Meaning.GoTo(1 + random.nextInt(4));
+      return new Meaning.GoTo(new Place(random.nextInt(5)));
     }
     if (draw < 0.80) {
       return new Meaning.NotUnderstood(pick(Meaning.Reason.values()), "");
@@ -121,17 +132,21 @@ final class RandomTalk {
     return some;
   }
 
-  /** A check of a whole rig is made only so often. */
+  /** Judging a rope with anything whole on it is made only so often. */
   private Meaning cheap(Meaning meaning, Conversation now) {
-    boolean slow =
-        meaning == Command.CHECK
-            && now.floor().pending().isEmpty()
-            && CATALOGUE.resolve(now.rig()) instanceof Resolution.Known;
-    if (!slow) {
+    boolean judges =
+        meaning == Command.CHECK || meaning == Command.LETS_GO || meaning == Command.SWING;
+    if (!judges || now.floor().pending().isPresent() || !isLastWhole(now.rope())) {
       return meaning;
     }
     checks++;
     return checks <= CHECKS ? meaning : Command.READ_BACK;
+  }
+
+  /** As long as the support nearest the climber is not known, no other is judged by numbers. */
+  private static boolean isLastWhole(Rope rope) {
+    RopePath path = rope.path(rope.present());
+    return CATALOGUE.resolve(path, path.last()) instanceof Resolution.Known;
   }
 
   @SafeVarargs
