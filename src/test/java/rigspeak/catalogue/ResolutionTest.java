@@ -89,18 +89,16 @@ class ResolutionTest {
   @ParameterizedTest(name = "{0}: {2}")
   @MethodSource("whatMustBeSaid")
   void whatIsLeftOutIsMissingAndNothingElse(String name, Rig whole, Slot slot) {
-    assertInstanceOf(Resolution.Known.class, Resolved.CATALOGUE.resolve(whole), name);
+    assertInstanceOf(Resolution.Known.class, Resolved.alone(whole), name);
     Rig less = whole.without(slot);
-    assertEquals(
-        new Resolution.Unknown(List.of(slot), List.of()), Resolved.CATALOGUE.resolve(less));
-    assertEquals(List.of(slot), Resolved.CATALOGUE.missing(less));
+    assertEquals(new Resolution.Unknown(List.of(slot), List.of()), Resolved.alone(less));
+    assertEquals(List.of(slot), Resolved.missing(less));
   }
 
   /** A bend is asked for as the inside angle, which loads the sling and is easier to see. */
   @Test
   void withoutTheBendTheInsideAngleIsMissing() {
-    assertEquals(
-        List.of(Slot.INSIDE_ANGLE), Resolved.CATALOGUE.missing(turnedByBend().without(Slot.BEND)));
+    assertEquals(List.of(Slot.INSIDE_ANGLE), Resolved.missing(turnedByBend().without(Slot.BEND)));
   }
 
   /** Whatever is not needed can be left out; everything else is in the list above. */
@@ -109,7 +107,7 @@ class ResolutionTest {
       value = Slot.class,
       names = {"ANCHOR", "LIMB_LENGTH", "SEAT", "BARK", "SLING_RATING", "SLACK", "STEM_CLEAR"})
   void whatCanBeLeftOut(Slot slot) {
-    assertInstanceOf(Resolution.Known.class, Resolved.CATALOGUE.resolve(STOUT.without(slot)));
+    assertInstanceOf(Resolution.Known.class, Resolved.alone(STOUT.without(slot)));
   }
 
   @Test
@@ -129,7 +127,7 @@ class ResolutionTest {
 
   @Test
   void ofAnEmptyRigEverythingIsMissing() {
-    List<Slot> missing = Resolved.CATALOGUE.missing(Rig.empty());
+    List<Slot> missing = Resolved.missing(Rig.empty());
     assertEquals(EnumSet.copyOf(missing).size(), missing.size(), "nothing is asked twice");
     assertTrue(missing.contains(Slot.ALL_UP));
     assertTrue(missing.containsAll(List.of(Slot.ANCHOR_LEG, Slot.WORKING_LEG, Slot.CAVITY)));
@@ -265,8 +263,7 @@ class ResolutionTest {
     }
     Value value = value(slot, beyond);
     assertTrue(Resolved.CATALOGUE.offence(slot, value).isPresent(), "beyond it");
-    Resolution resolution =
-        Resolved.CATALOGUE.resolve(STOUT.with(slot, new Said(value, HowGot.BY_TAPE)));
+    Resolution resolution = Resolved.alone(STOUT.with(slot, new Said(value, HowGot.BY_TAPE)));
     Resolution.Unknown unknown = assertInstanceOf(Resolution.Unknown.class, resolution);
     assertTrue(
         unknown.conflicts().stream()

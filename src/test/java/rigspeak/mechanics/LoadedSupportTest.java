@@ -16,8 +16,10 @@ import rigspeak.meaning.Meaning.Statement;
 import rigspeak.meaning.Understanding;
 import rigspeak.mechanics.LoadedSupport.Creep;
 import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 
 /** From a rig as said to the load on its support. */
 class LoadedSupportTest {
@@ -38,7 +40,8 @@ class LoadedSupportTest {
       Statement.Value value = (Statement.Value) statement;
       said = said.with(value.slot(), value.said());
     }
-    return ((Resolution.Known) CATALOGUE.resolve(said)).rig();
+    return ((Resolution.Known) CATALOGUE.resolve(RopePath.alone(said), Place.redirectNumber(1)))
+        .rig();
   }
 
   /**
@@ -65,7 +68,7 @@ class LoadedSupportTest {
             .with(Measure.ANCHOR_LEG_ELEVATION, Math.toRadians(insideDeg - 90));
     LoadedSupport support = LoadedSupport.of(rig, point, Creep.TOWARD_CLIMBER);
     assertEquals(WEIGHT_N, support.workingTensionN(), 1e-9);
-    assertEquals(insideDeg, Math.toDegrees(support.insideRad()), 1e-9);
+    assertEquals(insideDeg, Math.toDegrees(support.insideRad().orElseThrow()), 1e-9);
     assertEquals(loadOverTension, support.pullN().getNorm() / WEIGHT_N, 0.5e-4);
     double fromWorkingLeg = Vector3D.angle(support.pullN(), Vector3D.MINUS_K);
     assertEquals(fromTightLegDeg, Math.toDegrees(fromWorkingLeg), 0.005);

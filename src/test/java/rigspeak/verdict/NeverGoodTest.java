@@ -60,7 +60,7 @@ class NeverGoodTest {
 
   private static void contradicts(Rig rig, CsvTable.Row row) {
     Rig said = Spoken.with(rig, row.text("said").replace(" / ", "\n"));
-    CannotSay cannot = assertInstanceOf(CannotSay.class, QuickLook.JUDGE.judge(said));
+    CannotSay cannot = assertInstanceOf(CannotSay.class, QuickLook.verdict(said));
     assertEquals(List.of(), cannot.missing());
     List<String> conflicts =
         cannot.conflicts().stream().map(conflict -> conflict.getClass().getSimpleName()).toList();
@@ -96,7 +96,7 @@ class NeverGoodTest {
         "single part captured"
       })
   void whatOnlySoundsLikeAContradiction(String said) {
-    assertInstanceOf(Judged.class, QuickLook.JUDGE.judge(Spoken.with(STOUT, said)));
+    assertInstanceOf(Judged.class, QuickLook.verdict(Spoken.with(STOUT, said)));
   }
 
   @ParameterizedTest
@@ -108,21 +108,21 @@ class NeverGoodTest {
   })
   void whatIsRefusedWhateverTheNumbers(String said, Refusal refusal) {
     assertEquals(
-        new RefusedOutright(List.of(refusal)), QuickLook.JUDGE.judge(Spoken.with(STOUT, said)));
+        new RefusedOutright(List.of(refusal)), QuickLook.verdict(Spoken.with(STOUT, said)));
     // Even before anything else was said.
-    assertEquals(new RefusedOutright(List.of(refusal)), QuickLook.JUDGE.judge(Spoken.rig(said)));
+    assertEquals(new RefusedOutright(List.of(refusal)), QuickLook.verdict(Spoken.rig(said)));
     assertEquals(refusal.name(), refusal.key().toUpperCase(Locale.ROOT));
   }
 
   @Test
   void bothRefusalsAreNamed() {
-    Verdict verdict = QuickLook.JUDGE.judge(Spoken.with(STOUT, "dead wood\nunion cracked"));
+    Verdict verdict = QuickLook.verdict(Spoken.with(STOUT, "dead wood\nunion cracked"));
     assertEquals(new RefusedOutright(List.of(Refusal.DEAD_WOOD, Refusal.CRACKED_UNION)), verdict);
   }
 
   @Test
   void ofNothingNothingIsSaid() {
-    CannotSay cannot = assertInstanceOf(CannotSay.class, QuickLook.JUDGE.judge(Rig.empty()));
+    CannotSay cannot = assertInstanceOf(CannotSay.class, QuickLook.verdict(Rig.empty()));
     assertTrue(cannot.missing().size() >= 14, cannot.toString());
     assertEquals(List.of(), cannot.conflicts());
   }
@@ -144,7 +144,7 @@ class NeverGoodTest {
     for (QuickLook look : QuickLook.everyday()) {
       Rig rig = look.rig();
       for (Slot slot : needed(rig)) {
-        Verdict verdict = QuickLook.JUDGE.judge(rig.without(slot));
+        Verdict verdict = QuickLook.verdict(rig.without(slot));
         CannotSay cannot = assertInstanceOf(CannotSay.class, verdict, slot + " left out of " + rig);
         // Without the bend either way to the angle will do; the inside angle is asked for.
         Slot asked = slot == Slot.BEND ? Slot.INSIDE_ANGLE : slot;
@@ -192,7 +192,7 @@ class NeverGoodTest {
       for (Slot slot : contradiction.said().keySet()) {
         both = both.with(slot, contradiction.said(slot).orElseThrow());
       }
-      assertInstanceOf(CannotSay.class, QuickLook.JUDGE.judge(both), () -> said + " in " + rig);
+      assertInstanceOf(CannotSay.class, QuickLook.verdict(both), () -> said + " in " + rig);
     }
   }
 
@@ -209,8 +209,8 @@ class NeverGoodTest {
         Value opposite = new Value.Toward(Direction.ofDegrees(elevation, bearing));
         Rig rig = look.rig().with(Slot.SLING_POINTS, new Said(opposite, HowGot.BY_EYE));
         // With legs nearly in line the load may point almost anywhere.
-        if (look.load().insideDeg().high() < 150
-            && !(QuickLook.JUDGE.judge(rig) instanceof CannotSay)) {
+        if (look.load().insideDeg().orElseThrow().high() < 150
+            && !(QuickLook.verdict(rig) instanceof CannotSay)) {
           rated.add(rig.toString());
         }
       }

@@ -89,8 +89,8 @@ class SameVerdictTest {
   })
   void theSameWordsInAnotherUnit(String one, String other) {
     Rig rig = Spoken.with(Spoken.rig(Spoken.STOUT), "limb 4 inches by tape");
-    Verdict first = QuickLook.JUDGE.judge(Spoken.with(rig, one));
-    Verdict second = QuickLook.JUDGE.judge(Spoken.with(rig, other));
+    Verdict first = QuickLook.verdict(Spoken.with(rig, one));
+    Verdict second = QuickLook.verdict(Spoken.with(rig, other));
     if (first instanceof Judged judged) {
       Judged same = (Judged) second;
       assertEquals(judged.rating(), same.rating());
@@ -174,7 +174,8 @@ class SameVerdictTest {
     double bothBearings = here.bearingDeg().nominal() + there.bearingDeg().nominal();
     assertEquals(0, Math.IEEEremainder(bothBearings, 360), 1e-6);
     assertEquals(here.loadClass(), there.loadClass());
-    assertEquals(here.insideDeg().nominal(), there.insideDeg().nominal(), 1e-6);
+    assertEquals(
+        here.insideDeg().orElseThrow().nominal(), there.insideDeg().orElseThrow().nominal(), 1e-6);
   }
 
   private static Rig mirrored(Rig rig) {

@@ -14,7 +14,9 @@ import rigspeak.quantity.Mass;
 import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.Direction;
 import rigspeak.rig.HowGot;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
@@ -57,7 +59,8 @@ final class SampledRigs {
     while (rigs.size() < count) {
       Rig rig = new Draw(sobol.nextVector()).rig();
       // Two legs may fall together or into one line, or a sling point where no rope pulls it.
-      if (catalogue.resolve(rig) instanceof Resolution.Known known
+      if (catalogue.resolve(RopePath.alone(rig), Place.redirectNumber(1))
+              instanceof Resolution.Known known
           && SlingDirection.conflict(known.rig()).isEmpty()) {
         rigs.add(rig);
       }
