@@ -16,8 +16,8 @@ import rigspeak.verdict.Judge;
 
 /** Long conversations drawn at random, each turn of them watched. */
 class ConversationPropertyTest {
-  private static final int STEPS = 3_000;
-  private static final int TALKS = 6;
+  private static final int STEPS = 500;
+  private static final int TALKS = 24;
   private static final int LAST_TURNS = 8;
 
   private static final Catalogue CATALOGUE = Catalogue.bundled();
@@ -34,7 +34,7 @@ class ConversationPropertyTest {
   @Tag("long")
   void noneOfManyTalksLeadsWhereItMustNot() {
     Tally tally = new Tally();
-    LongStream.range(TALKS, 40L * TALKS).forEach(seed -> talk(seed, tally));
+    LongStream.range(TALKS, 10L * TALKS).forEach(seed -> talk(seed, tally));
     tally.assertFarEnough();
   }
 
@@ -60,12 +60,12 @@ class ConversationPropertyTest {
       String reached =
           "good %d, of which %d of several redirects, cancelled %d, clipped in %d, released %d, taken off knowing the loss %d"
               .formatted(good, goodOfMany, cancelled, clippedIn, releases, takenOffKnowing);
-      assertTrue(good >= TALKS, reached);
-      assertTrue(cancelled >= 10 * TALKS, reached);
+      assertTrue(good >= TALKS / 2, reached);
+      assertTrue(goodOfMany >= TALKS / 4, reached);
+      assertTrue(cancelled >= 4 * TALKS, reached);
       assertTrue(clippedIn >= 10 * TALKS, reached);
-      assertTrue(releases >= TALKS, reached);
-      assertTrue(goodOfMany > 0, reached);
-      assertTrue(takenOffKnowing > 0, reached);
+      assertTrue(releases >= TALKS / 2, reached);
+      assertTrue(takenOffKnowing >= TALKS / 2, reached);
     }
   }
 

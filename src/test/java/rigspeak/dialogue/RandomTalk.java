@@ -30,10 +30,10 @@ final class RandomTalk {
   private static final int STATEMENTS = 400;
 
   /** How often a step of a plan is left out. */
-  private static final double FORGOTTEN = 0.04;
+  private static final double FORGOTTEN = 0.02;
 
   /** Checks of whole rigs are slow; so many of them are made in one talk. */
-  private static final int CHECKS = 8;
+  private static final int CHECKS = 4;
 
   private static final List<Meaning> CHANGE_OVER =
       List.of(
@@ -44,11 +44,16 @@ final class RandomTalk {
           Command.LOADED,
           Command.LANYARD_RELEASED);
 
+  private static final List<Meaning> TAKE_OFF =
+      List.of(Command.TAKE_OFF, Command.CLIPPED_IN, Command.AFFIRM);
+
   private final SplittableRandom random;
   private final List<Statement> statements = new ArrayList<>();
   private final List<Meaning> goodMain = said("main");
   private final List<Meaning> goodRig = said("good");
+  private final List<Meaning> goodSecond = said("second");
   private final Deque<Meaning> planned = new ArrayDeque<>();
+  private boolean begun;
   private int checks;
 
   RandomTalk(long seed) {
@@ -67,31 +72,47 @@ final class RandomTalk {
     return Situation.rigs().get(rig).stream().map(RandomTalk::meaning).toList();
   }
 
+  /** Everybody begins with a rope that could be good; what they make of it is their own. */
   Meaning next(Conversation now) {
+    if (!begun) {
+      begun = true;
+      planGoodRope(now);
+    }
     if (random.nextDouble() < FORGOTTEN) {
       planned.poll();
     }
-    if (!planned.isEmpty() && random.nextDouble() < 0.95) {
+    if (!planned.isEmpty() && random.nextDouble() < 0.97) {
       return cheap(planned.poll(), now);
     }
     double draw = random.nextDouble();
     if (draw < 0.02) {
       planGoodRope(now);
-      planned.addAll(CHANGE_OVER);
     } else if (draw < 0.07) {
       planned.addAll(CHANGE_OVER.subList(1 + random.nextInt(4), CHANGE_OVER.size()));
     }
     return cheap(anything(), now);
   }
 
-  /** The main point, then the present redirect or a next one. */
+  /** The main point, the present redirect or a next one, then perhaps one beyond it. */
   private void planGoodRope(Conversation now) {
     planned.addAll(List.of(Command.AFFIRM, Command.AFFIRM));
     planned.add(new Meaning.GoTo(Place.MAIN_POINT));
     planned.addAll(goodMain);
-    boolean next = now.rope().present().isMainPoint() || random.nextBoolean();
+    boolean next = now.rope().present().isMainPoint() || (begun && random.nextBoolean());
     planned.add(next ? Command.NEXT : new Meaning.GoTo(now.rope().present()));
     planned.addAll(goodRig);
+    if (random.nextBoolean()) {
+      planned.addAll(CHANGE_OVER);
+    } else {
+      planned.add(meaning("working leg down seventy five toward the tip ten feet by tape"));
+      planned.addAll(CHANGE_OVER.subList(1, CHANGE_OVER.size()));
+      planned.add(Command.NEXT);
+      planned.addAll(goodSecond);
+      planned.addAll(CHANGE_OVER);
+    }
+    if (random.nextBoolean()) {
+      planned.addAll(TAKE_OFF);
+    }
   }
 
   private Meaning anything() {
