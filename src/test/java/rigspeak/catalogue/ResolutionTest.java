@@ -105,7 +105,16 @@ class ResolutionTest {
   @ParameterizedTest
   @EnumSource(
       value = Slot.class,
-      names = {"ANCHOR", "LIMB_LENGTH", "SEAT", "BARK", "SLING_RATING", "SLACK", "STEM_CLEAR"})
+      names = {
+        "ANCHOR",
+        "LIMB_LENGTH",
+        "SEAT",
+        "BARK",
+        "SLING_RATING",
+        "SLACK",
+        "STEM_CLEAR",
+        "SLING_THICKNESS"
+      })
   void whatCanBeLeftOut(Slot slot) {
     assertInstanceOf(Resolution.Known.class, Resolved.alone(STOUT.without(slot)));
   }
@@ -138,11 +147,14 @@ class ResolutionTest {
     "LIMB_LENGTH, length_unsaid",
     "SEAT, seat_unsaid",
     "BARK, bark_unsaid",
+    "CHOKE_ANGLE, choke_angle_unsaid",
+    "SLING_THICKNESS, thickness_unsaid",
     "SLING_RATING, sling_unrated"
   })
   void whatIsTakenForGrantedIsNamed(Slot slot, String source) {
-    assertEquals(List.of(), Resolved.known(STOUT).assumptions());
-    ResolvedRig rig = Resolved.known(STOUT.without(slot));
+    Rig whole = Spoken.with(STOUT, "choke angle 110 by tape");
+    assertEquals(List.of(), Resolved.known(whole).assumptions());
+    ResolvedRig rig = Resolved.known(whole.without(slot));
     assertEquals(
         List.of(new Assumption(slot, Resolved.CATALOGUE.sources().get(source))), rig.assumptions());
   }

@@ -75,6 +75,8 @@ class NeverGoodTest {
         tried.add(row.text("conflict"));
       }
     }
+    // These need a rope, see RopePathTest.
+    tried.addAll(List.of("SharedLegTurns", "SharedLegLengths", "AnchorLegWithoutLength"));
     Set<String> all = new TreeSet<>();
     for (Class<?> conflict : Conflict.class.getPermittedSubclasses()) {
       all.add(conflict.getSimpleName());
@@ -103,6 +105,7 @@ class NeverGoodTest {
   @CsvSource({
     "dead wood, DEAD_WOOD",
     "union cracked, CRACKED_UNION",
+    "connector over an edge, CONNECTOR_OVER_EDGE",
     "union codominant and cracked, CRACKED_UNION",
     "union sound and cracked, CRACKED_UNION"
   })
@@ -131,6 +134,11 @@ class NeverGoodTest {
       EnumSet.of(
           Slot.ANCHOR,
           Slot.LIMB_LENGTH,
+          Slot.LIMB_BUTT,
+          Slot.CHOKE_ANGLE,
+          Slot.BASKET_ANGLE,
+          Slot.SLING_THICKNESS,
+          Slot.CONNECTOR_LIES,
           Slot.SEAT,
           Slot.BARK,
           Slot.SLING_RATING,
