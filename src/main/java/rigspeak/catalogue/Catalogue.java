@@ -232,11 +232,15 @@ public final class Catalogue {
           .ifPresent(length -> measures.put(Measure.WORKING_LEG_LENGTH, around(length, how)));
     }
 
-    /** Wherever on the rope there is slack, the climber falls through it. */
+    /**
+     * Wherever on the rope there is slack, the climber falls through it. Slack at a support whose
+     * legs have no lengths cannot be: no verdict on that support, and none on the rope.
+     */
     private void slack() {
       Optional<Rig> slackest =
           path.supports().values().stream()
               .filter(rig -> metres(rig, Slot.SLACK) > 0)
+              .filter(rig -> hasLength(rig, Slot.ANCHOR_LEG) && hasLength(rig, Slot.WORKING_LEG))
               .max(Comparator.comparingDouble(rig -> metres(rig, Slot.SLACK)));
       slackest.ifPresent(
           rig -> {
@@ -253,6 +257,10 @@ public final class Catalogue {
                     working.how(),
                     working.source()));
           });
+    }
+
+    private static boolean hasLength(Rig rig, Slot slot) {
+      return rig.value(slot, Value.Leg.class).flatMap(Value.Leg::length).isPresent();
     }
 
     private Estimate legLength(Rig rig, Slot slot) {
