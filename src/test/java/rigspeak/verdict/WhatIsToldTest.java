@@ -8,6 +8,7 @@ import org.apache.commons.math3.random.MersenneTwister;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import rigspeak.rig.Estimate;
 import rigspeak.rig.Measure;
@@ -85,6 +86,21 @@ class WhatIsToldTest {
         spread.high() >= nominal + NEAR_THE_END * (high - nominal), spread + " far off " + high);
   }
 
+  /**
+   * A hollow counts by its diameter; decay in the outer wood weighs like a hollow of twice the area
+   * (Arboriculture and Urban Forestry 38(6), published), whose diameter is the root of two larger.
+   */
+  @ParameterizedTest
+  @CsvSource({"union codominant, 0.3333", "union decayed, 0.4714"})
+  void decayWidensAHollow(String union, double share) {
+    Rig rig = Spoken.with(Spoken.rig(Spoken.STOUT), union + "\ncavity one third");
+    assertEquals(share, check(QuickLook.judged(rig), CheckKind.SHELL).demand().nominal(), 5e-5);
+  }
+
+  private static Check check(Judged judged, CheckKind kind) {
+    return judged.checks().stream().filter(c -> c.kind() == kind).findFirst().orElseThrow();
+  }
+
   /** Of fresh places in the box so many are above, give or take four standard deviations. */
   @ParameterizedTest
   @EnumSource(
@@ -93,7 +109,7 @@ class WhatIsToldTest {
   void fiveInAHundredExceedIt(CheckKind kind) {
     int places = 5_000;
     Judged judged = QuickLook.judged(BY_ANGLE);
-    Check check = judged.checks().stream().filter(c -> c.kind() == kind).findFirst().orElseThrow();
+    Check check = check(judged, kind);
     RandomGenerator random = new MersenneTwister(31);
     int above = 0;
     for (int i = 0; i < places; i++) {
