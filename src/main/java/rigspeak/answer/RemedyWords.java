@@ -78,6 +78,8 @@ final class RemedyWords {
       case SLACK -> "the slack";
       case ROPE_OUT -> "the length of the rope";
       case STEM_CLEAR -> "how far the stem is";
+      case CHOKE_ANGLE -> "the choke angle";
+      case SLING_THICKNESS -> "the sling's thickness";
       case BASKET_ANGLE -> "the angle of the basket";
       case BEYOND -> "the friction nearer to you";
       case BASE_LEG_ELEVATION, BASE_LEG_RATIO -> "the pull of the leg to the base";

@@ -38,12 +38,15 @@ record Exchange(
         .toList();
   }
 
-  /** Whether something in it was refused: not understood, implausible or unclear. */
+  /** Whether something in it was refused: not understood, implausible, unclear or said twice. */
   boolean refusedSomething() {
     return !understood()
         || replies.stream()
             .anyMatch(
-                reply -> reply instanceof Reply.Implausible || reply instanceof Reply.WhichAngle);
+                reply ->
+                    reply instanceof Reply.Implausible
+                        || reply instanceof Reply.WhichAngle
+                        || reply instanceof Reply.SaidTwice);
   }
 
   Optional<PathVerdict> verdict() {

@@ -39,6 +39,9 @@ public final class Catalogue {
   /** A sling "at the union" may lie this far out, metres. */
   private static final double AT_UNION_HIGH_M = 0.15;
 
+  /** No leg of a rope is shorter than a hand is wide. */
+  private static final double LEAST_LEG_M = 0.05;
+
   private static final double QUARTER_TURN = Math.PI / 2;
 
   /** Legs of a basket that spread farther pull the sling apart more than they carry. */
@@ -50,8 +53,7 @@ public final class Catalogue {
   private final Bounds bounds = new Bounds(sources);
   private final Frictions frictions = new Frictions(sources);
   private final Ranges ranges = new Ranges();
-  private final ChokeAngles chokeAngles = new ChokeAngles(sources);
-  private final Bends bends = new Bends(sources);
+  private final SlingRules slingRules = new SlingRules(sources);
 
   private Catalogue() {}
 
@@ -258,8 +260,10 @@ public final class Catalogue {
       return around(((Value.Leg) leg.value()).length().orElseThrow(), leg.how());
     }
 
+    /** Of a leg or of slack. */
     private Estimate around(Value.Distance distance, HowGot how) {
-      return bounds.around(distance.length().metres(), Kind.DISTANCE, how, 0, Double.MAX_VALUE);
+      return bounds.around(
+          distance.length().metres(), Kind.DISTANCE, how, LEAST_LEG_M, Double.MAX_VALUE);
     }
 
     private void leg(Slot slot, Measure elevation, Measure bearing, Measure length) {
@@ -299,34 +303,46 @@ public final class Catalogue {
         assume(Slot.SEAT, "seat_unsaid");
       }
       if (Questions.overBark(said)) {
-        basketAngle();
+        angle(Slot.BASKET_ANGLE, Measure.BASKET_ANGLE, "basket_angle_unsaid_deg", MOST_BASKET);
         return new Grip.Laid();
       }
-      return switch (need(Slot.HITCH, Value.Hitch.class)) {
-        case CHOKED -> new Grip.Choked(need(Slot.WRAPS, Value.Wraps.class).turns());
-        case GIRTH -> new Grip.Choked(1);
-        case BASKET -> {
-          basketAngle();
-          yield new Grip.Laid();
-        }
-      };
+      thickness();
+      Value.Hitch hitch = need(Slot.HITCH, Value.Hitch.class);
+      if (hitch == Value.Hitch.BASKET) {
+        angle(Slot.BASKET_ANGLE, Measure.BASKET_ANGLE, "basket_angle_unsaid_deg", MOST_BASKET);
+        return new Grip.Laid();
+      }
+      angle(Slot.CHOKE_ANGLE, Measure.CHOKE_ANGLE, "choke_angle_unsaid_deg", Math.PI);
+      return new Grip.Choked(
+          hitch == Value.Hitch.GIRTH ? 1 : need(Slot.WRAPS, Value.Wraps.class).turns());
     }
 
-    private void basketAngle() {
-      if (said.has(Slot.BASKET_ANGLE)) {
-        angle(
-            Measure.BASKET_ANGLE,
-            need(Slot.BASKET_ANGLE, Value.Turned.class).angle().radians(),
-            how(Slot.BASKET_ANGLE),
-            0,
-            MOST_BASKET);
+    private void thickness() {
+      if (said.has(Slot.SLING_THICKNESS)) {
+        length(Slot.SLING_THICKNESS, Measure.SLING_THICKNESS, Kind.THICKNESS);
       } else {
-        Sourced unsaid = factors.get("basket_angle_unsaid_deg");
-        double radians = Math.toRadians(unsaid.value());
-        measures.put(
-            Measure.BASKET_ANGLE,
-            new Estimate(radians, radians, radians, HowGot.ASSUMED, unsaid.source()));
+        take(
+            Slot.SLING_THICKNESS,
+            Measure.SLING_THICKNESS,
+            factors.get("sling_thickness_unsaid_m"),
+            1);
       }
+    }
+
+    /** An angle of the sling as it was said, from 0, or the one that is taken instead. */
+    private void angle(Slot slot, Measure measure, String unsaid, double most) {
+      if (said.has(slot)) {
+        angle(measure, need(slot, Value.Turned.class).angle().radians(), how(slot), 0, most);
+      } else {
+        take(slot, measure, factors.get(unsaid), Math.toRadians(1));
+      }
+    }
+
+    /** Takes a number for granted, in its unit. */
+    private void take(Slot slot, Measure measure, Sourced number, double unit) {
+      double value = number.value() * unit;
+      measures.put(measure, new Estimate(value, value, value, HowGot.ASSUMED, number.source()));
+      assumptions.add(new Assumption(slot, number.source()));
     }
 
     private UnionRule unionRule() {
@@ -351,21 +367,27 @@ public final class Catalogue {
           factors.get("hollow_limit"),
           said.value(Slot.CAVITY_SHAPE, Value.CavityShape.class).orElse(Value.CavityShape.CENTERED),
           factors.get("off_center_shift"),
-          factors.get("open_cavity_deg"));
+          new Sourced(
+              "open_cavity",
+              Math.toRadians(factors.value("open_cavity_deg")),
+              factors.get("open_cavity_deg").source()),
+          factors.get("open_warping"));
     }
 
     private Gear gear() {
       Sourced share = factors.get("design_factor_share");
       Strength rope = new Strength(factors.get("rope_n"), List.of(share));
       if (Questions.overBark(said)) {
-        return new Gear(Optional.empty(), Optional.empty(), rope);
+        return new Gear(
+            Optional.empty(), slingRules.choke(), slingRules.bend(), Optional.empty(), rope);
       }
-      List<Sourced> reductions = new ArrayList<>(chokeFactors());
-      reductions.add(bend());
-      reductions.add(share);
-      Strength sling = new Strength(slingRating(), reductions);
+      Strength sling = new Strength(slingRating(), hitchFactors()).times(share);
       return new Gear(
-          Optional.of(sling), Optional.of(new Strength(connectorRating(), List.of(share))), rope);
+          Optional.of(sling),
+          slingRules.choke(),
+          slingRules.bend(),
+          Optional.of(new Strength(connectorRating(), List.of(share))),
+          rope);
     }
 
     private Sourced connectorRating() {
@@ -384,43 +406,11 @@ public final class Catalogue {
       return factors.get("sling_n");
     }
 
-    /** A basket's two legs count where their angle is known, see {@link Measure#BASKET_ANGLE}. */
-    private List<Sourced> chokeFactors() {
-      if (need(Slot.HITCH, Value.Hitch.class) == Value.Hitch.BASKET) {
-        return List.of();
-      }
-      return List.of(factors.get("hitch_choker"), chokeAngles.factor(leastChokeDegrees()));
-    }
-
-    /** The narrowest choke that may be meant. */
-    private double leastChokeDegrees() {
-      if (!said.has(Slot.CHOKE_ANGLE)) {
-        assume(Slot.CHOKE_ANGLE, "choke_angle_unsaid");
-        return factors.value("choke_angle_unsaid_deg");
-      }
-      double radians = need(Slot.CHOKE_ANGLE, Value.Turned.class).angle().radians();
-      Estimate choke = bounds.around(radians, Kind.ANGLE, how(Slot.CHOKE_ANGLE), 0, Math.PI);
-      return Math.toDegrees(choke.low());
-    }
-
-    /** Over the thinnest limb and with the thickest sling that may be meant. */
-    private Sourced bend() {
-      double thickness;
-      if (said.has(Slot.SLING_THICKNESS)) {
-        thickness =
-            bounds
-                .around(
-                    metres(Slot.SLING_THICKNESS),
-                    Kind.THICKNESS,
-                    how(Slot.SLING_THICKNESS),
-                    0,
-                    Double.MAX_VALUE)
-                .high();
-      } else {
-        assume(Slot.SLING_THICKNESS, "thickness_unsaid");
-        thickness = factors.value("sling_thickness_unsaid_m");
-      }
-      return bends.factor(measures.get(Measure.LIMB_DIAMETER).low() / thickness);
+    /** The two legs of a basket count with their angle, see {@link Measure#BASKET_ANGLE}. */
+    private List<Sourced> hitchFactors() {
+      return need(Slot.HITCH, Value.Hitch.class) == Value.Hitch.BASKET
+          ? List.of()
+          : List.of(factors.get("hitch_choker"));
     }
 
     private void length(Slot slot, Measure measure, Kind kind) {

@@ -53,15 +53,23 @@ public record CantileverLimb(double armM, double eccentricityM, OwnWeight ownWei
 
   /** All that the section at the union may carry: one case, or more where the weight opposes. */
   public List<SectionLoad> atUnion(LimbLoad load) {
-    return section(load, armM, 0);
+    return at(0, load);
   }
 
   /** The same for the section just inside the sling. */
   public List<SectionLoad> atSling(LimbLoad load) {
-    return section(load, 0, armM);
+    return at(1, load);
   }
 
-  private List<SectionLoad> section(LimbLoad load, double leverM, double distanceM) {
+  /**
+   * The same for a section between.
+   *
+   * @param share of the way from the union to the sling, from 0 to 1
+   * @throws IllegalArgumentException outside the range
+   */
+  public List<SectionLoad> at(double share, LimbLoad load) {
+    double distanceM = Refuse.unlessWithin("share of the way", share, 0, 1) * armM;
+    double leverM = armM - distanceM;
     LimbLoad weight = ownWeight.beyond(distanceM);
     double weightNm = ownWeight.topMomentNm(distanceM);
     double loadNm = load.topN() * leverM;

@@ -4,9 +4,9 @@ package rigspeak.mechanics;
  * A long limb pressed along its axis toward its union.
  *
  * <p>Model: Euler's column, fixed at the union and free at the sling: {@code P = pi^2 E I / (K
- * L)^2}, K = 2. Left out: a union that yields, a crooked limb, taper, own weight; a short thick
- * limb crushes before it buckles, which this does not see. Source: Euler's critical load, source 6.
- * Units: SI. Range: modulus and length above 0.
+ * L)^2}, K = 2. Left out: a union that yields, a crooked limb, own weight, taper (the section of
+ * the thin end is on the weak side); a short thick limb crushes before it buckles, which this does
+ * not see. Source: Euler's critical load, source 6. Units: SI. Range: modulus and length above 0.
  *
  * <p>Tested by finding, by integrating the bowed shape and shooting for its free end, the force at
  * which it stands of itself; the second moment by the 150 mm limb (source 6).
@@ -20,12 +20,12 @@ public final class EulerColumn {
   /**
    * The axial force at which the limb would bow out, in newtons.
    *
-   * @param section of the limb
+   * @param section of the limb; it bows out the way in which it is weakest
    * @param modulusPa modulus of elasticity along the grain, above 0
    * @param lengthM from the union to the sling, above 0
    * @throws IllegalArgumentException outside the range
    */
-  public static double criticalLoadN(RoundSection section, double modulusPa, double lengthM) {
+  public static double criticalLoadN(Section section, double modulusPa, double lengthM) {
     Refuse.unlessPositive("modulus of elasticity", modulusPa);
     double effectiveM = FIXED_FREE * Refuse.unlessPositive("length of a column", lengthM);
     return Refuse.unlessPositive(

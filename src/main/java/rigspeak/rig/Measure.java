@@ -39,6 +39,9 @@ public enum Measure {
   BASE_LEG_ELEVATION(Unit.RADIAN),
   /** Tension of that leg over the tension of the rope from main point to redirect. */
   BASE_LEG_RATIO(Unit.RATIO),
+  /** At the choke, between the standing part and the loop. */
+  CHOKE_ANGLE(Unit.RADIAN),
+  SLING_THICKNESS(Unit.METRE),
   /** Between the legs of a basket, or of a rope laid over bark. */
   BASKET_ANGLE(Unit.RADIAN),
   /** Of the rope on what it runs over. */

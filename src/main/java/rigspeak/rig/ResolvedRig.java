@@ -136,17 +136,104 @@ public record ResolvedRig(
    * @param shape where it lies
    * @param shift of an off-center hollow: share of the way from the middle to the bark
    * @param openRad of an open one: the angle of the circumference that is gone
+   * @param warping of an open one: how much harder it is bent for its twisting
    */
   public record HollowRule(
-      Sourced widening, Sourced limit, Value.CavityShape shape, Sourced shift, Sourced openRad) {}
+      Sourced widening,
+      Sourced limit,
+      Value.CavityShape shape,
+      Sourced shift,
+      Sourced openRad,
+      Sourced warping) {}
+
+  /**
+   * What the angle at a choke leaves of the choker rating.
+   *
+   * <p>Printed by bands; between the end of one band and the start of the next (89 and 90 degrees)
+   * the lower one still counts.
+   *
+   * @param bands in rising order; the first starts at 0
+   */
+  public record ChokeRule(List<Band> bands, Source source) {
+    /**
+     * @param fromDeg where it starts
+     * @param startCounts whether the start itself belongs to it, else only what is above
+     */
+    public record Band(double fromDeg, boolean startCounts, double factor) {
+      private boolean reachedBy(double degrees) {
+        return startCounts ? degrees >= fromDeg : degrees > fromDeg;
+      }
+    }
+
+    public ChokeRule {
+      bands = List.copyOf(bands);
+    }
+
+    /**
+     * @param degrees 0 to 180
+     * @throws IllegalArgumentException below 0
+     */
+    public double factor(double degrees) {
+      for (int band = bands.size() - 1; band >= 0; band--) {
+        if (bands.get(band).reachedBy(degrees)) {
+          return bands.get(band).factor();
+        }
+      }
+      throw new IllegalArgumentException("no choke makes " + degrees);
+    }
+  }
+
+  /**
+   * What a bend leaves of a sling's strength, by the diameter of the bend over its own.
+   *
+   * <p>A straight line between the printed points; beyond the last its factor stays; below the
+   * first, where the table knows nothing, half the first one's counts.
+   *
+   * @param points in rising order
+   */
+  public record BendRule(List<Printed> points, Source source) {
+    private static final double BELOW_THE_TABLE = 0.5;
+
+    /** A point of the table. */
+    public record Printed(double ratio, double factor) {}
+
+    public BendRule {
+      points = List.copyOf(points);
+    }
+
+    /**
+     * @param ratio above 0
+     */
+    public double factor(double ratio) {
+      Printed below = points.get(0);
+      if (ratio < below.ratio()) {
+        return BELOW_THE_TABLE * below.factor();
+      }
+      for (Printed above : points) {
+        if (ratio < above.ratio()) {
+          double way = (ratio - below.ratio()) / (above.ratio() - below.ratio());
+          return below.factor() + way * (above.factor() - below.factor());
+        }
+        below = above;
+      }
+      return below.factor();
+    }
+  }
 
   /**
    * Strength in newtons of what the climber brought.
    *
-   * @param sling none where the rope runs over the limb itself
+   * @param sling of one straight leg; none where the rope runs over the limb itself
+   * @param choke of a choked or girthed sling
+   * @param bend of the sling over the limb
    * @param connector none where the rope runs over the limb itself
    */
-  public record Gear(Optional<Strength> sling, Optional<Strength> connector, Strength rope) {}
+  public record Gear(
+      Optional<Strength> sling,
+      ChokeRule choke,
+      BendRule bend,
+      Optional<Strength> connector,
+      Strength rope) {}
 
   /**
    * What movement makes of a still load.

@@ -7,6 +7,7 @@ import rigspeak.rig.Measure;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Source;
 import rigspeak.rig.Strength;
+import rigspeak.rig.Value;
 
 /** What each check's capacity rests on. */
 final class Capacities {
@@ -36,12 +37,17 @@ final class Capacities {
       case SHELL -> {
         sources.add(rig.hollow().limit().source());
         sources.add(rig.hollow().widening().source());
+        if (rig.hollow().shape() == Value.CavityShape.OFF_CENTER) {
+          sources.add(rig.hollow().shift().source());
+        }
       }
       case SLING -> {
         add(sources, rig.gear().sling());
-        if (rig.has(Measure.BASKET_ANGLE)) {
-          sources.add(rig.measures().get(Measure.BASKET_ANGLE).source());
-        }
+        sources.add(
+            rig.has(Measure.BASKET_ANGLE)
+                ? rig.measures().get(Measure.BASKET_ANGLE).source()
+                : rig.gear().choke().source());
+        sources.add(rig.gear().bend().source());
       }
       case CONNECTOR -> add(sources, rig.gear().connector());
       case ROPE -> add(sources, rig.gear().rope());

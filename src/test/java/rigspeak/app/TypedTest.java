@@ -109,6 +109,7 @@ class TypedTest {
         "limb eight hundred inches",
         "anchor leg up one hundred left",
         "rope angle sixty",
+        "limb eight inches limb nine inches",
         "\u0000\u0001\u0002",
         "лимб восемь",
         "<script>alert(1)</script>"

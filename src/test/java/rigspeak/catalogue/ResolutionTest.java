@@ -89,27 +89,34 @@ class ResolutionTest {
   @ParameterizedTest(name = "{0}: {2}")
   @MethodSource("whatMustBeSaid")
   void whatIsLeftOutIsMissingAndNothingElse(String name, Rig whole, Slot slot) {
-    assertInstanceOf(Resolution.Known.class, Resolved.CATALOGUE.resolve(whole), name);
+    assertInstanceOf(Resolution.Known.class, Resolved.alone(whole), name);
     Rig less = whole.without(slot);
-    assertEquals(
-        new Resolution.Unknown(List.of(slot), List.of()), Resolved.CATALOGUE.resolve(less));
-    assertEquals(List.of(slot), Resolved.CATALOGUE.missing(less));
+    assertEquals(new Resolution.Unknown(List.of(slot), List.of()), Resolved.alone(less));
+    assertEquals(List.of(slot), Resolved.missing(less));
   }
 
   /** A bend is asked for as the inside angle, which loads the sling and is easier to see. */
   @Test
   void withoutTheBendTheInsideAngleIsMissing() {
-    assertEquals(
-        List.of(Slot.INSIDE_ANGLE), Resolved.CATALOGUE.missing(turnedByBend().without(Slot.BEND)));
+    assertEquals(List.of(Slot.INSIDE_ANGLE), Resolved.missing(turnedByBend().without(Slot.BEND)));
   }
 
   /** Whatever is not needed can be left out; everything else is in the list above. */
   @ParameterizedTest
   @EnumSource(
       value = Slot.class,
-      names = {"ANCHOR", "LIMB_LENGTH", "SEAT", "BARK", "SLING_RATING", "SLACK", "STEM_CLEAR"})
+      names = {
+        "ANCHOR",
+        "LIMB_LENGTH",
+        "SEAT",
+        "BARK",
+        "SLING_RATING",
+        "SLACK",
+        "STEM_CLEAR",
+        "SLING_THICKNESS"
+      })
   void whatCanBeLeftOut(Slot slot) {
-    assertInstanceOf(Resolution.Known.class, Resolved.CATALOGUE.resolve(STOUT.without(slot)));
+    assertInstanceOf(Resolution.Known.class, Resolved.alone(STOUT.without(slot)));
   }
 
   @Test
@@ -129,7 +136,7 @@ class ResolutionTest {
 
   @Test
   void ofAnEmptyRigEverythingIsMissing() {
-    List<Slot> missing = Resolved.CATALOGUE.missing(Rig.empty());
+    List<Slot> missing = Resolved.missing(Rig.empty());
     assertEquals(EnumSet.copyOf(missing).size(), missing.size(), "nothing is asked twice");
     assertTrue(missing.contains(Slot.ALL_UP));
     assertTrue(missing.containsAll(List.of(Slot.ANCHOR_LEG, Slot.WORKING_LEG, Slot.CAVITY)));
@@ -140,11 +147,14 @@ class ResolutionTest {
     "LIMB_LENGTH, length_unsaid",
     "SEAT, seat_unsaid",
     "BARK, bark_unsaid",
+    "CHOKE_ANGLE, choke_angle_unsaid",
+    "SLING_THICKNESS, thickness_unsaid",
     "SLING_RATING, sling_unrated"
   })
   void whatIsTakenForGrantedIsNamed(Slot slot, String source) {
-    assertEquals(List.of(), Resolved.known(STOUT).assumptions());
-    ResolvedRig rig = Resolved.known(STOUT.without(slot));
+    Rig whole = Spoken.with(STOUT, "choke angle 110 by tape");
+    assertEquals(List.of(), Resolved.known(whole).assumptions());
+    ResolvedRig rig = Resolved.known(whole.without(slot));
     assertEquals(
         List.of(new Assumption(slot, Resolved.CATALOGUE.sources().get(source))), rig.assumptions());
   }
@@ -265,8 +275,7 @@ class ResolutionTest {
     }
     Value value = value(slot, beyond);
     assertTrue(Resolved.CATALOGUE.offence(slot, value).isPresent(), "beyond it");
-    Resolution resolution =
-        Resolved.CATALOGUE.resolve(STOUT.with(slot, new Said(value, HowGot.BY_TAPE)));
+    Resolution resolution = Resolved.alone(STOUT.with(slot, new Said(value, HowGot.BY_TAPE)));
     Resolution.Unknown unknown = assertInstanceOf(Resolution.Unknown.class, resolution);
     assertTrue(
         unknown.conflicts().stream()

@@ -11,8 +11,10 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Source;
 import rigspeak.rig.Spoken;
@@ -51,7 +53,11 @@ class SourcesTest {
     }
     Rig stout = Spoken.rig(Spoken.STOUT);
     for (String lines :
-        List.of("", "sling basket", "out 0 inches", "union decayed\ncavity one quarter")) {
+        List.of(
+            "",
+            "sling basket",
+            "out 0 inches",
+            "union decayed\ncavity one quarter\ncavity centered")) {
       addUsed(Resolved.stoutBut(lines), used);
     }
     Rig bare =
@@ -61,6 +67,13 @@ class SourcesTest {
             .without(Slot.BARK)
             .without(Slot.SLING_RATING);
     addUsed(Resolved.known(bare), used);
+    used.add(Resolved.known(stout).gear().choke().source().key());
+    used.add(Resolved.known(stout).gear().bend().source().key());
+    Rig main = Spoken.with(stout.without(Slot.WORKING_LEG), "canopy anchor");
+    RopePath path = RopePath.of(Map.of(Place.MAIN_POINT, main, Place.redirectNumber(1), stout));
+    addUsed(((Resolution.Known) Resolved.CATALOGUE.resolve(path, Place.MAIN_POINT)).rig(), used);
+    // Of the verdict's own: what the friction of the other supports does.
+    used.add("friction_beyond");
     assertEquals(new TreeSet<>(DEFINED.keySet()), used);
   }
 

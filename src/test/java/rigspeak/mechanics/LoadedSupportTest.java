@@ -16,8 +16,10 @@ import rigspeak.meaning.Meaning.Statement;
 import rigspeak.meaning.Understanding;
 import rigspeak.mechanics.LoadedSupport.Creep;
 import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 
 /** From a rig as said to the load on its support. */
 class LoadedSupportTest {
@@ -38,7 +40,8 @@ class LoadedSupportTest {
       Statement.Value value = (Statement.Value) statement;
       said = said.with(value.slot(), value.said());
     }
-    return ((Resolution.Known) CATALOGUE.resolve(said)).rig();
+    return ((Resolution.Known) CATALOGUE.resolve(RopePath.alone(said), Place.redirectNumber(1)))
+        .rig();
   }
 
   /**
@@ -65,7 +68,7 @@ class LoadedSupportTest {
             .with(Measure.ANCHOR_LEG_ELEVATION, Math.toRadians(insideDeg - 90));
     LoadedSupport support = LoadedSupport.of(rig, point, Creep.TOWARD_CLIMBER);
     assertEquals(WEIGHT_N, support.workingTensionN(), 1e-9);
-    assertEquals(insideDeg, Math.toDegrees(support.insideRad()), 1e-9);
+    assertEquals(insideDeg, Math.toDegrees(support.insideRad().orElseThrow()), 1e-9);
     assertEquals(loadOverTension, support.pullN().getNorm() / WEIGHT_N, 0.5e-4);
     double fromWorkingLeg = Vector3D.angle(support.pullN(), Vector3D.MINUS_K);
     assertEquals(fromTightLegDeg, Math.toDegrees(fromWorkingLeg), 0.005);
@@ -103,6 +106,22 @@ class LoadedSupportTest {
     LoadedSupport bend = still("bend ninety sling points down forty five toward the stem");
     assertTrue(Vector3D.distance(legs.pullN(), angle.pullN()) < 1e-6, angle.toString());
     assertTrue(Vector3D.distance(legs.pullN(), bend.pullN()) < 1e-6, bend.toString());
+  }
+
+  /** Said by its angle, a rope carries as much in each leg as one whose legs were said. */
+  @ParameterizedTest
+  @CsvSource({"TOWARD_ANCHOR, 1.3691", "TOWARD_CLIMBER, 0.7304", "NONE, 1"})
+  void frictionActsOnAnAngleAsOnLegs(Creep creep, double anchorOverWorking) {
+    ResolvedRig rig =
+        rig("stationary rope inside angle ninety sling points down forty five toward the stem");
+    var point = rig.nominal().with(Measure.ROPE_FRICTION, 0.2);
+    LoadedSupport support = LoadedSupport.of(rig, point, creep);
+    assertEquals(WEIGHT_N, support.workingTensionN(), 1e-9);
+    // A quarter turn with friction 0.2: exp(0.2 pi / 2) = 1.3691, and 1 / 1.3691 = 0.7304.
+    assertEquals(anchorOverWorking * WEIGHT_N, support.anchorTensionN(), 0.5e-4 * WEIGHT_N);
+    // Legs square to each other: Pythagoras.
+    assertEquals(
+        Math.hypot(1, anchorOverWorking) * WEIGHT_N, support.pullN().getNorm(), 1e-4 * WEIGHT_N);
   }
 
   private static LoadedSupport still(String rope) {

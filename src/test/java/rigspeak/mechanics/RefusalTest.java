@@ -20,6 +20,7 @@ class RefusalTest {
   private static final double HUGE = Double.MAX_VALUE;
   private static final Vector3D X = Vector3D.PLUS_I;
   private static final RoundSection LIMB = RoundSection.solid(0.2);
+  private static final StemBetween STEM = new StemBetween(X, 1, Vector3D.PLUS_K, 5);
 
   record Entry(String what, DoubleFunction<Object> call, List<Double> taken, List<Double> refused) {
     @Override
@@ -53,6 +54,19 @@ class RefusalTest {
         entry("efficiency", Capstan::equivalentFriction, List.of(0.002, 1.0), 0.001, 0, UP, -1),
         within("diameter", RoundSection::solid, 0.001, 10),
         entry("hollow", v -> new RoundSection(1, v), List.of(0.0, 1 - 1e-12), 1, -TINY, 2),
+        within("off-centre diameter", v -> new OffCentreSection(v, 0.5, 0.5), 0.001, 10),
+        entry(
+            "off-centre hollow",
+            v -> new OffCentreSection(1, v, 0.5),
+            List.of(0.0, 1 - 1e-12),
+            1,
+            -TINY,
+            2),
+        within("shift", v -> new OffCentreSection(1, 0.5, v), 0, 1),
+        within("open diameter", v -> new OpenSection(v, 0.5, 0.5), 0.001, 10),
+        entry("open hollow", v -> new OpenSection(1, v, 0.5), List.of(0.0, 1 - 1e-12), 1, -TINY, 2),
+        within("opening", v -> new OpenSection(1, 0.5, v), 0, PI),
+        within("another diameter", new OpenSection(1, 0.5, 1)::withDiameter, 0.001, 10),
         finite("axial force", v -> new SectionLoad(v, 0, 0, 0, 0, 0)),
         finite("top moment", v -> new SectionLoad(0, v, 0, 0, 0, 0)),
         finite("side moment", v -> new SectionLoad(0, 0, v, 0, 0, 0)),
@@ -73,6 +87,20 @@ class RefusalTest {
         within("weight's rise", v -> new OwnWeight(1, 0.1, 1000, v), -PI * 2 / 3, PI * 2 / 3),
         notNegative("distance", v -> new OwnWeight(1, 0.1, 1000, 0).beyond(v)),
         notNegative("distance of moment", v -> new OwnWeight(1, 0.1, 1000, 0).topMomentNm(v)),
+        within("sling of a weight", v -> new OwnWeight(1, 0.1, v, 0.1, 1000, 0), 0, 100),
+        within("weight at the sling", v -> new OwnWeight(1, 0.1, 1, v, 1000, 0), 0, 10),
+        within("diameter at the sling", v -> new TaperedLimb(LIMB, v), 0.001, 10),
+        within("place", new TaperedLimb(LIMB, 0.1)::sectionAt, 0, 1),
+        within(
+            "place of a load",
+            v -> CantileverLimb.basket(1, OwnWeight.UNSTATED).at(v, new LimbLoad(1, 1, 1)),
+            0,
+            1),
+        within("stem's limb", v -> new StemBetween(X, v, X, 1), 0, 100),
+        entry("stem's leg", v -> new StemBetween(X, 1, X, v), List.of(0.01, 100.0), 0, -1, 101),
+        notNegative("stem's tension", STEM::endedAtMain),
+        notNegative("stem's anchor tension", v -> STEM.throughMain(1, v, 0)),
+        within("stem's anchor", v -> STEM.throughMain(1, 1, v), -PI, PI),
         within("arm", v -> CantileverLimb.basket(v, OwnWeight.UNSTATED), 0, 100),
         within("choked arm", v -> CantileverLimb.choked(v, 0.1, OwnWeight.UNSTATED), 0, 100),
         within("choked limb", v -> CantileverLimb.choked(1, v, OwnWeight.UNSTATED), 0, 10),
@@ -101,22 +129,6 @@ class RefusalTest {
         within("counted turns", v -> SlingGrip.capstanCountN(1, 0.2, v), 0, 20),
         entry("included", HangingLegs::basketFactor, List.of(0.0, 3.14), PI, -TINY, 4),
         entry("included of tension", HangingLegs::tensionFactor, List.of(0.0, 3.14), PI, -TINY, 4),
-        finite("band", v -> BandTable.Band.from(v, 1)),
-        finite("open band", v -> BandTable.Band.above(v, 1)),
-        finite("band's factor", v -> BandTable.Band.from(1, v)),
-        within("band's value", new BandTable(List.of(BandTable.Band.from(2, 1)), 3)::factor, 2, 3),
-        entry(
-            "table's end",
-            v -> new BandTable(List.of(BandTable.Band.from(2, 1)), v),
-            List.of(2.0, HUGE),
-            1.9),
-        finite("point", v -> new LinearTable.Point(v, 1)),
-        finite("point's factor", v -> new LinearTable.Point(1, v)),
-        entry(
-            "value",
-            new LinearTable(List.of(new LinearTable.Point(2, 1)))::factor,
-            List.of(2.0, HUGE),
-            1.9),
         positive("weight", v -> Impact.peakN(v, 1, 1)),
         positive("rope", v -> Impact.peakN(1, v, 1)),
         notNegative("fall factor", v -> Impact.peakN(1, 1, v)),

@@ -24,6 +24,7 @@ public final class Spoken {
       sling choked
       four wraps
       seated on a stub
+      sling thickness 2 centimeters by tape
       bark rough
       sling rated 30 kilonewtons
       over pulley

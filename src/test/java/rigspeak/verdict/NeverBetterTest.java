@@ -38,6 +38,7 @@ class NeverBetterTest {
       EnumSet.of(
           CheckKind.LIMB_AT_UNION,
           CheckKind.LIMB_AT_SLING,
+          CheckKind.LIMB_BETWEEN,
           CheckKind.SHEAR_AT_UNION,
           CheckKind.SHEAR_AT_SLING,
           CheckKind.COLUMN);
@@ -55,7 +56,11 @@ class NeverBetterTest {
           new Change(
               "thinner limb",
               LIMB,
-              rig -> distance(rig, Slot.LIMB_DIAMETER, metres -> 0.9 * metres)),
+              rig ->
+                  distance(
+                      distance(rig, Slot.LIMB_BUTT, metres -> 0.9 * metres),
+                      Slot.LIMB_DIAMETER,
+                      metres -> 0.9 * metres)),
           new Change("longer lever", EnumSet.of(CheckKind.LIMB_AT_UNION), Change::fartherOut),
           new Change(
               "more weight",
@@ -72,11 +77,13 @@ class NeverBetterTest {
               "more hollow",
               LIMB,
               rig ->
-                  change(
-                      rig,
-                      Slot.CAVITY,
-                      Value.Share.class,
-                      s -> new Value.Share(s.ofDiameter() + 0.15))),
+                  rig.has(Slot.CAVITY_SHAPE)
+                      ? change(
+                          rig,
+                          Slot.CAVITY,
+                          Value.Share.class,
+                          s -> new Value.Share(s.ofDiameter() + 0.15))
+                      : rig),
           new Change(
               "fewer wraps",
               SLIP,
@@ -142,6 +149,7 @@ class NeverBetterTest {
 
   @ParameterizedTest
   @MethodSource("changes")
+  @Tag("sampled")
   void aChangeForTheWorse(Change change) {
     neverBetter(change, QuickLook.everyday());
   }

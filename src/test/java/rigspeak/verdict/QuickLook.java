@@ -7,8 +7,10 @@ import java.util.Optional;
 import rigspeak.catalogue.Catalogue;
 import rigspeak.catalogue.Resolution;
 import rigspeak.mechanics.LoadedSupport.Creep;
+import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.verdict.Verdict.Judged;
 import rigspeak.verdict.Verdict.Rating;
 
@@ -23,6 +25,7 @@ final class QuickLook {
   static final Catalogue CATALOGUE = Catalogue.bundled();
   static final Judge JUDGE = new Judge(CATALOGUE);
 
+  private static final Place ALONE = Place.redirectNumber(1);
   private static final int SAMPLES = 128;
   private static final int WHOLE_SAMPLES = 10_000;
 
@@ -121,11 +124,16 @@ final class QuickLook {
 
   /** The same without a look for remedies. */
   static Optional<Rating> wholeRatingAlone(Rig rig) {
-    return JUDGE.rating(rig, WHOLE_SAMPLES);
+    return Optional.of(Judge.rating(Survey.whole(resolved(rig), WHOLE_SAMPLES).checks()));
+  }
+
+  /** The verdict on one redirect by itself. */
+  static Verdict verdict(Rig rig) {
+    return JUDGE.judge(RopePath.alone(rig), ALONE).ofAsked();
   }
 
   static Judged judged(Rig rig) {
-    Verdict verdict = JUDGE.judge(rig);
+    Verdict verdict = verdict(rig);
     if (verdict instanceof Judged judged) {
       return judged;
     }
@@ -133,7 +141,7 @@ final class QuickLook {
   }
 
   static ResolvedRig resolved(Rig rig) {
-    Resolution resolution = CATALOGUE.resolve(rig);
+    Resolution resolution = CATALOGUE.resolve(RopePath.alone(rig), ALONE);
     if (resolution instanceof Resolution.Known known) {
       return known.rig();
     }

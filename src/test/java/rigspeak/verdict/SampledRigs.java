@@ -14,10 +14,13 @@ import rigspeak.quantity.Mass;
 import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.Direction;
 import rigspeak.rig.HowGot;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
+import rigspeak.rig.Value.CavityShape;
 import rigspeak.rig.Value.UnionCondition;
 
 /**
@@ -28,7 +31,7 @@ import rigspeak.rig.Value.UnionCondition;
  */
 final class SampledRigs {
   /** As many as a rig draws from at most. */
-  private static final int SIDES = 44;
+  private static final int SIDES = 56;
 
   private static final UnitSystem METRIC = UnitSystem.METRIC;
 
@@ -57,7 +60,8 @@ final class SampledRigs {
     while (rigs.size() < count) {
       Rig rig = new Draw(sobol.nextVector()).rig();
       // Two legs may fall together or into one line, or a sling point where no rope pulls it.
-      if (catalogue.resolve(rig) instanceof Resolution.Known known
+      if (catalogue.resolve(RopePath.alone(rig), Place.redirectNumber(1))
+              instanceof Resolution.Known known
           && SlingDirection.conflict(known.rig()).isEmpty()) {
         rigs.add(rig);
       }
@@ -99,6 +103,10 @@ final class SampledRigs {
       double diameter = between(0.08, 0.5);
       double stem = diameter * between(1, 4);
       say(Slot.LIMB_DIAMETER, metres(diameter));
+      double butt = diameter * between(1, 1.8);
+      if (butt < stem && oneOf(true, false, false)) {
+        say(Slot.LIMB_BUTT, metres(butt));
+      }
       say(Slot.STEM_DIAMETER, metres(stem));
       double rise = oneOf(between(-20, 80), between(-20, 80), 0.0, 90.0);
       say(Slot.LIMB_RISE, new Value.Turned(Angle.ofDegrees(rise)));
@@ -117,7 +125,17 @@ final class SampledRigs {
               Value.Union.of(UnionCondition.INCLUDED_BARK)));
       double cavity = between(0.05, 0.6);
       if (!rig.value(Slot.UNION, Value.Union.class).orElseThrow().has(UnionCondition.SOUND)) {
-        say(Slot.CAVITY, new Value.Share(oneOf(0.0, 0.0, cavity)));
+        double hollow = oneOf(0.0, 0.0, cavity);
+        say(Slot.CAVITY, new Value.Share(hollow));
+        CavityShape shape =
+            oneOf(
+                CavityShape.CENTERED,
+                CavityShape.CENTERED,
+                CavityShape.OFF_CENTER,
+                CavityShape.OPEN);
+        if (hollow > 0) {
+          say(Slot.CAVITY_SHAPE, shape);
+        }
       }
       if (out == 0) {
         say(Slot.SEAT, oneOf(Value.Seat.UNION, Value.Seat.FREE));
@@ -135,8 +153,33 @@ final class SampledRigs {
               Value.RunningOver.PULLEY,
               Value.RunningOver.PULLEY,
               Value.RunningOver.BARK));
-      say(Slot.HITCH, oneOf(Value.Hitch.CHOKED, Value.Hitch.CHOKED, Value.Hitch.BASKET));
-      say(Slot.WRAPS, new Value.Wraps((int) between(1, 7)));
+      Value.Hitch hitch =
+          oneOf(
+              Value.Hitch.CHOKED,
+              Value.Hitch.CHOKED,
+              Value.Hitch.CHOKED,
+              Value.Hitch.BASKET,
+              Value.Hitch.BASKET,
+              Value.Hitch.GIRTH);
+      say(Slot.HITCH, hitch);
+      int wraps = (int) between(1, 7);
+      if (hitch != Value.Hitch.GIRTH) {
+        say(Slot.WRAPS, new Value.Wraps(wraps));
+      }
+      double angle = between(20, 140);
+      if (oneOf(true, false)) {
+        Slot slot = hitch == Value.Hitch.BASKET ? Slot.BASKET_ANGLE : Slot.CHOKE_ANGLE;
+        say(slot, new Value.Turned(Angle.ofDegrees(angle)));
+      }
+      double thickness = between(0.01, 0.04);
+      if (oneOf(true, false)) {
+        say(Slot.SLING_THICKNESS, metres(thickness));
+      }
+      if (rig.value(Slot.RUNNING_OVER, Value.RunningOver.class).orElseThrow()
+              != Value.RunningOver.BARK
+          && oneOf(true, false, false, false)) {
+        say(Slot.CONNECTOR_LIES, Value.ConnectorLies.CROSS_LOADED);
+      }
       say(Slot.BARK, oneOf(Value.Bark.ROUGH, Value.Bark.SMOOTH, Value.Bark.WET));
       say(Slot.SLING_RATING, new Value.Rating(Force.ofKilonewtons(between(20, 40)), METRIC));
     }
