@@ -15,17 +15,16 @@ final class RemedyWords {
   static String of(Remedy remedy, Rig said) {
     return Cases.<Remedy, String>of(Remedy.class)
         .on(Remedy.Wraps.class, wraps -> "take " + SaidBack.wraps(wraps.turns()))
-        .on(Remedy.Choke.class, choke -> "choke it with " + SaidBack.wraps(choke.turns()))
+        .on(Remedy.Choke.class, choke -> "choke the sling with " + SaidBack.wraps(choke.turns()))
         .on(Remedy.Basket.class, basket -> "hang the sling as a basket")
         .on(
             Remedy.WorkingLeg.class,
-            leg -> "let the working leg hang " + Pointing.exact(leg.direction()))
+            leg -> "lead the working leg " + Pointing.exact(leg.direction()))
         .on(Remedy.WiderAngle.class, RemedyWords::wider)
         .on(
             Remedy.SecondRedirect.class,
             second ->
-                "set a second redirect that leads the working leg "
-                    + Pointing.exact(second.direction()))
+                "set one more redirect, with the working leg " + Pointing.exact(second.direction()))
         .on(
             Remedy.SeatAtTheUnion.class,
             seat -> "move the sling in until it is seated at the union")
