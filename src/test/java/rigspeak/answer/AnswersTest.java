@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -19,13 +16,11 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import rigspeak.catalogue.Catalogue;
 import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Detail;
 import rigspeak.dialogue.Reply;
@@ -615,28 +610,16 @@ class AnswersTest {
     }
   }
 
-  /** What is said to have been taken is what the catalogue takes. */
-  @ParameterizedTest
-  @CsvSource({
-    "choke_angle_unsaid_deg, a choke angle of one two zero degrees, 120",
-    "sling_thickness_unsaid_m, a sling two centimeters thick, 0.02"
-  })
-  void assumptionsAreSaidWithTheirNumbers(String name, String words, double number)
-      throws IOException {
-    String row = name + ",";
-    double taken =
-        factors()
-            .filter(line -> line.startsWith(row))
-            .mapToDouble(line -> Double.parseDouble(line.split(",", -1)[1]))
-            .findFirst()
-            .orElseThrow();
-    assertEquals(number, taken, words);
-  }
-
-  private static Stream<String> factors() throws IOException {
-    try (InputStream in = Catalogue.class.getResourceAsStream("factors.csv")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines();
-    }
+  /** A basket has an angle of its own; one that is not said is owned up to as well. */
+  @Test
+  void theAngleOfABasketIsOwnedUpTo() {
+    Rig basket =
+        Situations.known(UnitSystem.METRIC)
+            .without(Slot.WRAPS)
+            .with(Slot.HITCH, new Said(Value.Hitch.BASKET, HowGot.BY_EYE));
+    String text = text(new Reply.Why(Situations.judged(basket)), Detail.BRIEF);
+    assertTrue(text.contains("a basket angle of six zero degrees"), text);
+    assertFalse(text.contains("choke"), text);
   }
 
   // ---- a rope of several supports ----
