@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Detail;
+import rigspeak.dialogue.Lanyard;
 import rigspeak.dialogue.Reply;
 import rigspeak.meaning.Meaning;
 import rigspeak.mechanics.LoadClass;
@@ -717,7 +718,10 @@ class AnswersTest {
   void aFallIsSaidNoShorterAndNoSofterThanItMayBe(UnitSystem units) {
     for (Loss loss : Situations.losses()) {
       if (loss instanceof Loss.Falls falls && falls.dropM().high() > 0.05) {
-        String text = text(new Reply.LetsGo(Place.redirectNumber(2), loss, units), Detail.FULL);
+        String text =
+            text(
+                new Reply.LetsGo(Place.redirectNumber(2), loss, units, Lanyard.UNKNOWN),
+                Detail.FULL);
         double drop = metres(Slot.OUT, "out " + between(text, "you drop up to ", "."));
         assertTrue(drop >= falls.dropM().high() - 1e-9, text);
         if (units == UnitSystem.METRIC && falls.peakN().high() >= 1000) {
@@ -741,7 +745,9 @@ class AnswersTest {
     for (Detail detail : Detail.values()) {
       for (Loss loss : Situations.losses()) {
         String text =
-            text(new Reply.LetsGo(Place.redirectNumber(2), loss, UnitSystem.METRIC), detail);
+            text(
+                new Reply.LetsGo(Place.redirectNumber(2), loss, UnitSystem.METRIC, Lanyard.UNKNOWN),
+                detail);
         assertTrue(text.endsWith("Clip in first."), text);
         boolean within =
             loss instanceof Loss.Falls falls && falls.left().filter(Loss.Left::holds).isPresent();

@@ -27,7 +27,7 @@ import rigspeak.verdict.Verdict.Rating;
 
 /** Whatever is offered helps, and asks for no more than it must. */
 class RemediesTest {
-  private static final int EVERYDAY = 40;
+  private static final int EVERYDAY = 80;
   private static final int LONG = 1_500;
 
   /** The cheapest first: rope around a limb, then a place nearer in, then another limb. */
