@@ -187,9 +187,7 @@ public final class Answers {
   private String verdictCancelled(List<Place> places) {
     String which = list(places.stream().map(Places::name).toList());
     String cancelled = "the verdict on " + which + " no longer stands";
-    return or(
-        text(sentence("that changes the rig", "so " + cancelled), "Check again."),
-        sentence(cancelled));
+    return or(sentence("that changes the rope", "so " + cancelled), sentence(cancelled));
   }
 
   // ---- the lanyard ----

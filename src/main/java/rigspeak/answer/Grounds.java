@@ -6,6 +6,9 @@ import static rigspeak.answer.Sentences.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigspeak.answer.Amounts.Round;
+import rigspeak.quantity.Length;
+import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.Estimate;
 import rigspeak.rig.Measure;
 import rigspeak.rig.ResolvedRig;
@@ -52,7 +55,7 @@ final class Grounds {
     } else if (rig.wood().species().isEmpty()) {
       taken.add("the weakest " + SpeciesName.of(species));
     }
-    rig.assumptions().forEach(each -> taken.add(assumption(each.slot())));
+    rig.assumptions().forEach(each -> taken.add(assumption(each.slot(), rig)));
     if (taken.isEmpty()) {
       return "";
     }
@@ -63,16 +66,26 @@ final class Grounds {
         rest.isEmpty() ? "" : sentence("also " + list(rest)));
   }
 
-  private static String assumption(Slot slot) {
+  private static String assumption(Slot slot, ResolvedRig rig) {
     return switch (slot) {
       case BARK -> "wet bark";
       case SEAT -> "a sling that hangs free";
       case SLING_RATING -> "the least rating of slings";
-      case SLING_THICKNESS -> "a sling two centimeters thick";
-      case CHOKE_ANGLE -> "a choke angle of one two zero degrees";
+      case SLING_THICKNESS -> "a sling " + thickness(rig) + " thick";
+      case CHOKE_ANGLE -> "a choke angle of " + degrees(rig, Measure.CHOKE_ANGLE);
+      case BASKET_ANGLE -> "a basket angle of " + degrees(rig, Measure.BASKET_ANGLE);
       case LIMB_LENGTH -> "a limb without weight";
       default -> "the worst that is usual for " + SlotWords.name(slot);
     };
+  }
+
+  private static String thickness(ResolvedRig rig) {
+    Length length = Length.ofMetres(rig.measures().get(Measure.SLING_THICKNESS).nominal());
+    return Amounts.diameter(length, UnitSystem.METRIC, Round.UP);
+  }
+
+  private static String degrees(ResolvedRig rig, Measure angle) {
+    return Amounts.degrees(Math.rint(Math.toDegrees(rig.measures().get(angle).nominal())));
   }
 
   /** What a limit rests on: "by published figures and textbook formulas". */

@@ -5,6 +5,7 @@ import static rigspeak.answer.Sentences.sentence;
 import static rigspeak.answer.Sentences.text;
 
 import rigspeak.answer.Amounts.Round;
+import rigspeak.dialogue.Lanyard;
 import rigspeak.dialogue.Reply;
 import rigspeak.quantity.Force;
 import rigspeak.quantity.UnitSystem;
@@ -42,7 +43,7 @@ final class LossWords {
             .on(Loss.Falls.class, falls -> falls(start, falls, reply.units()))
             .all()
             .make(reply.loss());
-    return text(what, "Clip in first.");
+    return text(what, reply.lanyard() == Lanyard.CLIPPED_IN ? "" : "Clip in first.");
   }
 
   private String notKnown(String start, Loss.NotKnown unknown) {

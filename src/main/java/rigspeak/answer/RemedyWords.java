@@ -25,6 +25,7 @@ final class RemedyWords {
             Remedy.SecondRedirect.class,
             second ->
                 "set one more redirect, with the working leg " + Pointing.exact(second.direction()))
+        .on(Remedy.StrongerSling.class, sling -> stronger(sling, said))
         .on(
             Remedy.SeatAtTheUnion.class,
             seat -> "move the sling in until it is seated at the union")
@@ -32,6 +33,16 @@ final class RemedyWords {
         .on(Remedy.ThickerLimb.class, thicker -> thicker(thicker, said))
         .all()
         .make(remedy);
+  }
+
+  private static String stronger(Remedy.StrongerSling sling, Rig said) {
+    UnitSystem units =
+        said.value(Slot.SLING_RATING, Value.Rating.class)
+            .map(Value.Rating::said)
+            .orElse(units(said, Slot.OUT));
+    return "take a sling rated "
+        + Amounts.rating(new Value.Rating(sling.rating(), units))
+        + " or more";
   }
 
   private static String nearer(Remedy.NearerTheUnion nearer, Rig said) {

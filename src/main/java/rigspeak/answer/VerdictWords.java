@@ -60,7 +60,7 @@ final class VerdictWords {
     String values =
         judged.governing().isEmpty()
             ? ""
-            : text(form.inFull("By these values."), saidBack.items(judged.governing()));
+            : text(form.inFull(byTheseValues(verdict)), saidBack.items(judged.governing()));
     String rules =
         verdict.isGood()
             ? form.or(
@@ -74,6 +74,12 @@ final class VerdictWords {
     return head.danger()
         ? List.of(head, Utterance.calm(rest))
         : List.of(Utterance.calm(text(head.text(), rest)));
+  }
+
+  private static String byTheseValues(PathVerdict verdict) {
+    return isElsewhere(verdict)
+        ? sentence("by these values of " + Places.name(verdict.governing()))
+        : "By these values.";
   }
 
   /** The verdict alone, and which support it comes from if that is another one. */

@@ -37,11 +37,16 @@ import rigspeak.meaning.Meaning;
 final class BenchCommand implements Callable<Integer> {
   private static final String TYPICAL_RIG =
       """
-      all up two hundred ten pounds species red oak live wood
+      all up two hundred ten pounds species red oak stationary rope canopy anchor
+      go to the main point
+      live wood limb ten inches by tape limb upright at the union seated at the union
+      stem fourteen inches union sound sling choked three wraps bark rough over ring
+      go to redirect one
+      live wood
       limb eight inches by tape limb rises thirty out one foot by tape
       stem fourteen inches union sound
       sling choked three wraps seated on a stub bark rough
-      over carabiner stationary rope
+      over carabiner
       anchor leg up sixty toward the stem fifteen feet
       working leg straight down twenty feet
       """;

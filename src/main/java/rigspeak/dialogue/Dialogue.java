@@ -407,7 +407,7 @@ public final class Dialogue {
       Place place = verdict.asked();
       Optional.ofNullable(verdict.losses().get(place))
           .ifPresentOrElse(
-              loss -> replies.add(new Reply.LetsGo(place, loss, units())),
+              loss -> replies.add(new Reply.LetsGo(place, loss, units(), now.gate().lanyard())),
               () -> notByNumbers(verdict));
     }
 
@@ -555,7 +555,8 @@ public final class Dialogue {
               .filter(found -> !(found instanceof Loss.NotKnown));
       begin(change);
       replies.add(clippedInReply(Optional.of(change)));
-      loss.ifPresent(found -> replies.add(new Reply.LetsGo(place, found, units())));
+      loss.ifPresent(
+          found -> replies.add(new Reply.LetsGo(place, found, units(), now.gate().lanyard())));
     }
 
     /** The gate is open and hands go to the support: it is no longer loaded. */

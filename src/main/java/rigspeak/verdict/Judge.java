@@ -48,6 +48,9 @@ public final class Judge {
     IfLost ifLost = new IfLost(path, supports.known(), samples);
     SortedMap<Place, Loss> losses =
         new TreeMap<>(each(supports.known(), (place, rig) -> ifLost.at(place)));
+    if (path.has(Place.MAIN_POINT)) {
+      losses.put(Place.MAIN_POINT, ifLost.at(Place.MAIN_POINT));
+    }
     Optional<Swing> swing =
         Optional.ofNullable(supports.known().get(path.last()))
             .flatMap(rig -> WorkingPosition.swing(rig, catalogue.swingPromptDegrees().value()));

@@ -78,6 +78,11 @@ final class Probe {
     return resolved(changed).map(rig -> Survey.worst(rig, samples));
   }
 
+  /** The largest utilisation of one check, or nothing if it cannot be known. */
+  Optional<Double> worst(Rig changed, CheckKind kind, int samples) {
+    return resolved(changed).map(rig -> Survey.worst(rig, kind, samples));
+  }
+
   /** The largest utilisation with every value at its word, or nothing if it cannot be known. */
   Optional<Double> asSaid(Rig changed) {
     return resolved(changed).map(Survey::asSaid);

@@ -120,6 +120,19 @@ final class Survey {
     return survey.found.get(worst).worst;
   }
 
+  /** The largest utilisation of one check, with a search for its worst point. */
+  static double worst(ResolvedRig rig, CheckKind kind, int samples) {
+    Survey survey = new Survey(rig, samples);
+    survey.trySamples(Double.MAX_VALUE);
+    int check = survey.indexOf(kind);
+    survey.searchWorst(check, Double.MAX_VALUE);
+    return survey.found.get(check).worst;
+  }
+
+  private int indexOf(CheckKind kind) {
+    return found.stream().map(one -> one.kind).toList().indexOf(kind);
+  }
+
   /** The largest utilisation of any check with every value at its word. */
   static double asSaid(ResolvedRig rig) {
     double largest = 0;
@@ -271,7 +284,7 @@ final class Survey {
 
   /** Of the measures that can be measured again, the one whose own doubt makes most of it. */
   Optional<Measure> mostDoubtful(CheckKind kind, Predicate<Measure> measurable) {
-    int check = found.stream().map(one -> one.kind).toList().indexOf(kind);
+    int check = indexOf(kind);
     Optional<Measure> most = Optional.empty();
     double largest = 0;
     for (int side = 0; side < box.sides().size(); side++) {

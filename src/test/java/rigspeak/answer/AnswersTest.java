@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -19,15 +16,14 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import rigspeak.catalogue.Catalogue;
 import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Detail;
+import rigspeak.dialogue.Lanyard;
 import rigspeak.dialogue.Reply;
 import rigspeak.meaning.Meaning;
 import rigspeak.mechanics.LoadClass;
@@ -615,28 +611,16 @@ class AnswersTest {
     }
   }
 
-  /** What is said to have been taken is what the catalogue takes. */
-  @ParameterizedTest
-  @CsvSource({
-    "choke_angle_unsaid_deg, a choke angle of one two zero degrees, 120",
-    "sling_thickness_unsaid_m, a sling two centimeters thick, 0.02"
-  })
-  void assumptionsAreSaidWithTheirNumbers(String name, String words, double number)
-      throws IOException {
-    String row = name + ",";
-    double taken =
-        factors()
-            .filter(line -> line.startsWith(row))
-            .mapToDouble(line -> Double.parseDouble(line.split(",", -1)[1]))
-            .findFirst()
-            .orElseThrow();
-    assertEquals(number, taken, words);
-  }
-
-  private static Stream<String> factors() throws IOException {
-    try (InputStream in = Catalogue.class.getResourceAsStream("factors.csv")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines();
-    }
+  /** A basket has an angle of its own; one that is not said is owned up to as well. */
+  @Test
+  void theAngleOfABasketIsOwnedUpTo() {
+    Rig basket =
+        Situations.known(UnitSystem.METRIC)
+            .without(Slot.WRAPS)
+            .with(Slot.HITCH, new Said(Value.Hitch.BASKET, HowGot.BY_EYE));
+    String text = text(new Reply.Why(Situations.judged(basket)), Detail.BRIEF);
+    assertTrue(text.contains("a basket angle of six zero degrees"), text);
+    assertFalse(text.contains("choke"), text);
   }
 
   // ---- a rope of several supports ----
@@ -734,7 +718,10 @@ class AnswersTest {
   void aFallIsSaidNoShorterAndNoSofterThanItMayBe(UnitSystem units) {
     for (Loss loss : Situations.losses()) {
       if (loss instanceof Loss.Falls falls && falls.dropM().high() > 0.05) {
-        String text = text(new Reply.LetsGo(Place.redirectNumber(2), loss, units), Detail.FULL);
+        String text =
+            text(
+                new Reply.LetsGo(Place.redirectNumber(2), loss, units, Lanyard.UNKNOWN),
+                Detail.FULL);
         double drop = metres(Slot.OUT, "out " + between(text, "you drop up to ", "."));
         assertTrue(drop >= falls.dropM().high() - 1e-9, text);
         if (units == UnitSystem.METRIC && falls.peakN().high() >= 1000) {
@@ -758,7 +745,9 @@ class AnswersTest {
     for (Detail detail : Detail.values()) {
       for (Loss loss : Situations.losses()) {
         String text =
-            text(new Reply.LetsGo(Place.redirectNumber(2), loss, UnitSystem.METRIC), detail);
+            text(
+                new Reply.LetsGo(Place.redirectNumber(2), loss, UnitSystem.METRIC, Lanyard.UNKNOWN),
+                detail);
         assertTrue(text.endsWith("Clip in first."), text);
         boolean within =
             loss instanceof Loss.Falls falls && falls.left().filter(Loss.Left::holds).isPresent();

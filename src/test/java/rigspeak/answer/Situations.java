@@ -426,6 +426,8 @@ final class Situations {
         new Remedy.Wraps(4),
         new Remedy.Choke(2),
         new Remedy.Basket(),
+        new Remedy.StrongerSling(Force.ofKilonewtons(31)),
+        new Remedy.StrongerSling(Force.ofPoundsForce(6500)),
         new Remedy.SeatAtTheUnion(),
         new Remedy.NearerTheUnion(Length.ofMetres(1.1)),
         new Remedy.NearerTheUnion(Length.ofMetres(0)),
@@ -593,12 +595,15 @@ final class Situations {
       all.add(new Reply.LoadHeard(verdict.asked(), Optional.of(verdict)));
       verdict
           .losses()
-          .forEach((place, loss) -> all.add(new Reply.LetsGo(place, loss, UnitSystem.METRIC)));
+          .forEach(
+              (place, loss) ->
+                  all.add(new Reply.LetsGo(place, loss, UnitSystem.METRIC, Lanyard.CLIPPED_IN)));
     }
     all.add(new Reply.Judged(verdicts.get(0), List.of()));
     for (UnitSystem units : UnitSystem.values()) {
-      losses().forEach(loss -> all.add(new Reply.LetsGo(TWO, loss, units)));
-      all.add(new Reply.LetsGo(Place.MAIN_POINT, new Loss.NothingElseHolds(), units));
+      losses().forEach(loss -> all.add(new Reply.LetsGo(TWO, loss, units, Lanyard.UNKNOWN)));
+      all.add(
+          new Reply.LetsGo(Place.MAIN_POINT, new Loss.NothingElseHolds(), units, Lanyard.RELEASED));
       swings().forEach(swing -> all.add(new Reply.WouldSwing(swing, units)));
     }
     all.add(new Reply.SwingNotKnown(TWO));

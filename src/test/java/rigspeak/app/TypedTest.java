@@ -198,7 +198,7 @@ class TypedTest {
     assertEquals("missing", json.at("/reasons/0").asText());
     assertEquals("wood", json.at("/missing_slots/0").asText());
     assertEquals("good", json.at("/supports/redirect_1/verdict").asText());
-    assertTrue(json.at("/if_lost/main_point").isMissingNode());
+    assertEquals("nothing_else_holds", json.at("/if_lost/main_point/loss").asText());
   }
 
   @Test
@@ -211,7 +211,8 @@ class TypedTest {
       assertEquals(
           "waits_for_redirect_2", json.at("/supports/" + place + "/reasons/0").asText(), place);
     }
-    assertTrue(json.get("if_lost").isEmpty());
+    assertEquals(1, json.get("if_lost").size());
+    assertEquals("nothing_else_holds", json.at("/if_lost/main_point/loss").asText());
     assertFalse(json.has("working_swing"));
   }
 

@@ -27,7 +27,7 @@ import rigspeak.verdict.Verdict.Rating;
 
 /** Whatever is offered helps, and asks for no more than it must. */
 class RemediesTest {
-  private static final int EVERYDAY = 40;
+  private static final int EVERYDAY = 80;
   private static final int LONG = 1_500;
 
   /** The cheapest first: rope around a limb, then a place nearer in, then another limb. */
@@ -36,6 +36,7 @@ class RemediesTest {
           Remedy.Wraps.class,
           Remedy.Choke.class,
           Remedy.Basket.class,
+          Remedy.StrongerSling.class,
           Remedy.SeatAtTheUnion.class,
           Remedy.NearerTheUnion.class,
           Remedy.WorkingLeg.class,
@@ -116,6 +117,11 @@ class RemediesTest {
     }
     if (remedy instanceof Remedy.Basket) {
       return changed(rig, Slot.HITCH, Value.Hitch.BASKET).without(Slot.CHOKE_ANGLE);
+    }
+    if (remedy instanceof Remedy.StrongerSling stronger) {
+      return rig.with(
+          Slot.SLING_RATING,
+          new Said(new Value.Rating(stronger.rating(), UnitSystem.METRIC), HowGot.BY_EYE));
     }
     if (remedy instanceof Remedy.WorkingLeg leg) {
       return leaving(rig, leg.direction());
