@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +22,9 @@ import rigspeak.verdict.Verdict.Rating;
 class WorkedRigTest {
   /** A tenth of a percent; the steps are printed to five figures. */
   private static final double SHARE = 0.001;
+
+  /** The places between union and sling that are looked at miss no more of the worst than this. */
+  private static final double PLACES_MISS = 0.003;
 
   /**
    * A rig and what it comes to.
@@ -50,7 +54,7 @@ class WorkedRigTest {
         }
       }
     }
-    assertTrue(rigs.size() >= 8, rigs.size() + " worked rigs");
+    assertTrue(rigs.size() >= 14, rigs.size() + " worked rigs");
     return rigs;
   }
 
@@ -96,7 +100,9 @@ class WorkedRigTest {
       double expected = worked.number(check.kind().key());
       double nominal = check.utilisation().nominal();
       // What is worth nothing as said is rounding, in newtons over any capacity there is.
-      assertEquals(expected, nominal, Math.max(SHARE * expected, 1e-6), check.kind().key());
+      double share = check.kind() == CheckKind.LIMB_BETWEEN ? PLACES_MISS : SHARE;
+      assertEquals(expected, nominal, Math.max(share * expected, 1e-6), check.kind().key());
+      assertTrue(nominal <= expected * (1 + SHARE) + 1e-6, check.kind().key());
       most = Math.max(most, nominal);
     }
     assertEquals(worked.number(worked.expected().get("largest")), most, SHARE * most);
@@ -106,7 +112,10 @@ class WorkedRigTest {
     assertEquals(most > 1, judged.rating() == Rating.REFUSE);
   }
 
-  /** Every kind of check, and every class of load but none, is worked out somewhere. */
+  /**
+   * Every kind of check, and every class of load but none, is worked out somewhere; the stem
+   * between needs a rope, see {@link WorkedPathTest}.
+   */
   @ParameterizedTest
   @MethodSource("kindsAndClasses")
   void nothingIsLeftOut(String name) throws IOException {
@@ -121,7 +130,7 @@ class WorkedRigTest {
 
   static List<String> kindsAndClasses() {
     List<String> names = new ArrayList<>(List.of("lever", "into_union", "pull", "lift", "side"));
-    for (CheckKind kind : CheckKind.values()) {
+    for (CheckKind kind : EnumSet.complementOf(EnumSet.of(CheckKind.STEM_BETWEEN))) {
       names.add(kind.key());
     }
     return names;
