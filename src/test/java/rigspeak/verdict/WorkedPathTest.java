@@ -5,22 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rigspeak.rig.Estimate;
 import rigspeak.rig.Measure;
 import rigspeak.rig.Place;
-import rigspeak.rig.RopePath;
 import rigspeak.verdict.Verdict.Judged;
 
 /** Whole ropes, from what is said to every check, against a calculation apart from the program. */
@@ -34,78 +28,26 @@ class WorkedPathTest {
   /** Angle factors are printed to two decimals. */
   private static final double HALF_A_HUNDREDTH = 0.005;
 
-  private static final Map<Worked, PathVerdict> JUDGED = new LinkedHashMap<>();
+  private static final Map<WorkedPath, PathVerdict> JUDGED = new LinkedHashMap<>();
 
-  /**
-   * A rope and what it comes to.
-   *
-   * @param expected of the whole rope, by the names of the file
-   * @param supports the same of each support
-   */
-  record Worked(
-      String name,
-      RopePath path,
-      Map<String, String> expected,
-      SortedMap<Place, Map<String, String>> supports) {
-    double number(Place place, String key) {
-      return Double.parseDouble(supports.get(place).get(key));
-    }
-
-    boolean has(Place place, String key) {
-      return supports.get(place).containsKey(key);
-    }
-
-    @Override
-    public String toString() {
-      return name;
-    }
-  }
-
-  static List<Worked> workedPaths() throws IOException {
-    List<Worked> paths = new ArrayList<>();
-    try (InputStream file =
-        WorkedPathTest.class.getResourceAsStream("/rigspeak/verdict/worked-paths.txt")) {
-      String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
-      for (String block : text.split("(?m)^== ", -1)) {
-        if (!block.startsWith("#")) {
-          paths.add(worked(block));
-        }
-      }
-    }
+  static List<WorkedPath> workedPaths() throws IOException {
+    List<WorkedPath> paths = WorkedPath.in("worked-paths");
     assertTrue(paths.size() >= 7, paths.size() + " worked ropes");
     return paths;
   }
 
-  private static Worked worked(String block) {
-    String name = block.lines().findFirst().orElseThrow().strip();
-    String[] halves = block.substring(block.indexOf('\n') + 1).split("(?m)^--$", 2);
-    Map<String, String> whole = new TreeMap<>();
-    SortedMap<Place, Map<String, String>> supports = new TreeMap<>();
-    Map<String, String> here = whole;
-    for (String line : halves[1].lines().map(String::strip).toList()) {
-      if (line.startsWith("@ ")) {
-        here = new TreeMap<>();
-        supports.put(SpokenPath.place(line.substring(2)), here);
-      } else if (line.contains(" = ") && !line.startsWith("#")) {
-        String[] sides = line.split(" = ", 2);
-        here.put(sides[0], sides[1]);
-      }
-    }
-    return new Worked(name, SpokenPath.of(halves[0]), whole, supports);
-  }
-
-  private static PathVerdict judge(Worked worked) {
+  private static PathVerdict judge(WorkedPath worked) {
     return JUDGED.computeIfAbsent(
         worked, rope -> QuickLook.JUDGE.judge(rope.path(), rope.path().last()));
   }
 
-  private static Judged judged(Worked worked, Place place) {
+  private static Judged judged(WorkedPath worked, Place place) {
     return assertInstanceOf(Judged.class, judge(worked).supports().get(place), place.key());
   }
 
   @ParameterizedTest
   @MethodSource("workedPaths")
-  void theOutcome(Worked worked) {
+  void theOutcome(WorkedPath worked) {
     PathVerdict verdict = judge(worked);
     assertEquals(worked.path().places(), List.copyOf(worked.supports().keySet()));
     assertEquals(
@@ -113,7 +55,7 @@ class WorkedPathTest {
     assertEquals(SpokenPath.place(worked.expected().get("governing")), verdict.governing());
     for (Place place : worked.path().places()) {
       assertEquals(
-          worked.supports().get(place).get("rating"),
+          worked.text(place, "rating"),
           judged(worked, place).rating().name().toLowerCase(Locale.ROOT),
           place.key());
     }
@@ -121,7 +63,7 @@ class WorkedPathTest {
 
   @ParameterizedTest
   @MethodSource("workedPaths")
-  void theLoadOfEverySupport(Worked worked) {
+  void theLoadOfEverySupport(WorkedPath worked) {
     for (Place place : worked.path().places()) {
       Load load = judged(worked, place).load();
       double size = worked.number(place, "resultant_n");
@@ -137,7 +79,7 @@ class WorkedPathTest {
   /** Angle factors as makers of blocks print them. */
   @ParameterizedTest
   @MethodSource("workedPaths")
-  void theLoadOverTheTensionIsThePublishedOne(Worked worked) {
+  void theLoadOverTheTensionIsThePublishedOne(WorkedPath worked) {
     for (Place place : worked.path().places()) {
       if (worked.has(place, "published_factor")) {
         double published = worked.number(place, "published_factor");
@@ -154,7 +96,7 @@ class WorkedPathTest {
   /** Both ends: the product of the largest ratios of the supports nearer the climber. */
   @ParameterizedTest
   @MethodSource("workedPaths")
-  void frictionCompounds(Worked worked) {
+  void frictionCompounds(WorkedPath worked) {
     for (Place place : worked.path().places()) {
       Judged judged = judged(worked, place);
       assertEquals(worked.has(place, "beyond_high"), judged.rig().has(Measure.BEYOND));
@@ -181,7 +123,7 @@ class WorkedPathTest {
    */
   @ParameterizedTest
   @MethodSource("workedPaths")
-  void theTightestLegAtTheMost(Worked worked) {
+  void theTightestLegAtTheMost(WorkedPath worked) {
     for (Place place : worked.path().places()) {
       double most = worked.number(place, "rope_high");
       double high =
@@ -198,7 +140,7 @@ class WorkedPathTest {
 
   @ParameterizedTest
   @MethodSource("workedPaths")
-  void everyCheckOfEverySupport(Worked worked) {
+  void everyCheckOfEverySupport(WorkedPath worked) {
     for (Place place : worked.path().places()) {
       int checked = 0;
       for (Check check : judged(worked, place).checks()) {
