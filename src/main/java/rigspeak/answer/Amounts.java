@@ -16,6 +16,8 @@ import rigspeak.rig.Value;
  */
 final class Amounts {
   private static final int INCHES_A_FOOT = 12;
+  private static final int MILLIMETRES_A_CENTIMETRE = 10;
+  private static final int COARSE_FEET = 10;
 
   /** What rounding leaves of a step; a size that misses its step by less is on it. */
   private static final double ON_THE_STEP = 1e-6;
@@ -41,6 +43,13 @@ final class Amounts {
         : inches(diameter.length().inches());
   }
 
+  /** As exactly as it was said, in inches or millimetres. */
+  static String thickness(Value.Distance thickness) {
+    return thickness.said() == UnitSystem.METRIC
+        ? millimetres(MILLIMETRES_A_CENTIMETRE * thickness.length().centimetres())
+        : inches(thickness.length().inches());
+  }
+
   /** As exactly as it was said, in feet and inches or in metres. */
   static String distance(Value.Distance distance) {
     return distance.said() == UnitSystem.METRIC
@@ -55,11 +64,31 @@ final class Amounts {
         : inches(round.to(0.5, length.inches()));
   }
 
+  /** A computed thickness, to half an inch or a millimetre. */
+  static String thickness(Length length, UnitSystem units, Round round) {
+    return units == UnitSystem.METRIC
+        ? millimetres(round.to(1, MILLIMETRES_A_CENTIMETRE * length.centimetres()))
+        : inches(round.to(0.5, length.inches()));
+  }
+
   /** A computed distance, to an inch or a centimetre. */
   static String distance(Length length, UnitSystem units, Round round) {
     return units == UnitSystem.METRIC
         ? metric(Length.ofCentimetres(round.to(1, length.centimetres())))
         : feetAndInches(Length.ofInches(round.to(1, length.inches())));
+  }
+
+  /**
+   * How far somebody falls or swings, rounded up to half a foot, from ten feet on to a foot, or to
+   * ten centimetres; no more is known of it.
+   */
+  static String fall(double metres, UnitSystem units) {
+    if (units == UnitSystem.METRIC) {
+      return metric(Length.ofCentimetres(Round.UP.to(10, Length.ofMetres(metres).centimetres())));
+    }
+    double exact = Length.ofMetres(metres).feet();
+    double feet = Round.UP.to(exact < COARSE_FEET ? 0.5 : 1, exact);
+    return feet < 1 ? inches(INCHES_A_FOOT * feet) : feet(feet);
   }
 
   /** Feet with whole inches where that is exact; else whichever of the two takes fewer decimals. */
@@ -100,6 +129,10 @@ final class Amounts {
 
   private static String centimetres(double centimetres) {
     return counted(centimetres, "centimeter", "centimeters");
+  }
+
+  private static String millimetres(double millimetres) {
+    return counted(millimetres, "millimeter", "millimeters");
   }
 
   static String weight(Value.Weight weight) {

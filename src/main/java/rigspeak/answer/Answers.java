@@ -35,17 +35,17 @@ public final class Answers {
 
   private static final String STANDING_BY = "Standing by. Every value is kept.";
 
-  private final Detail detail;
+  private final Form form;
   private final SaidBack saidBack;
   private final VerdictWords verdicts;
   private final LossWords losses;
   private final Cases<Reply, List<Utterance>> words;
 
   private Answers(Detail detail) {
-    this.detail = detail;
+    this.form = new Form(detail);
     this.saidBack = new SaidBack(detail);
-    this.verdicts = new VerdictWords(detail, saidBack);
-    this.losses = new LossWords(detail);
+    this.verdicts = new VerdictWords(form, saidBack);
+    this.losses = new LossWords(form);
     this.words = cases();
   }
 
@@ -167,14 +167,16 @@ public final class Answers {
   private String missing(List<Slot> slots) {
     return slots.isEmpty()
         ? or("Nothing is missing. Say check redirect.", "Nothing is missing.")
-        : VerdictWords.missing(slots);
+        : NoNumbers.missing(slots);
   }
 
-  private static String missingElsewhere(Reply.MissingElsewhere missing) {
+  private String missingElsewhere(Reply.MissingElsewhere missing) {
     String place = Places.name(missing.place());
     return text(
-        sentence("nothing is missing here, but " + place + " is not known yet"),
-        VerdictWords.missing(missing.slots()),
+        or(
+            sentence("nothing is missing here, but " + place + " is not known yet"),
+            sentence(Places.title(missing.place()))),
+        NoNumbers.missing(missing.slots()),
         sentence("say go to " + place));
   }
 
@@ -185,9 +187,7 @@ public final class Answers {
   private String verdictCancelled(List<Place> places) {
     String which = list(places.stream().map(Places::name).toList());
     String cancelled = "the verdict on " + which + " no longer stands";
-    return or(
-        text(sentence("that changes the rig", "so " + cancelled), "Check again."),
-        sentence(cancelled));
+    return or(sentence("that changes the rope", "so " + cancelled), sentence(cancelled));
   }
 
   // ---- the lanyard ----
@@ -247,9 +247,9 @@ public final class Answers {
 
   private static String hold(Hold reason) {
     return switch (reason) {
-      case NOT_JUDGED -> "this redirect is not checked";
-      case NOT_GOOD -> "this redirect is not good to load";
-      case NOT_LOADED -> "its rope is not loaded";
+      case NOT_JUDGED -> "not checked yet";
+      case NOT_GOOD -> "not good to load";
+      case NOT_LOADED -> "the rope is not loaded";
     };
   }
 
@@ -352,11 +352,11 @@ public final class Answers {
     String values =
         sentence("say values by name", "for example", SlotWords.example(Slot.LIMB_DIAMETER));
     String commands = "Say what is missing, read back, correction, scrap that, or check redirect.";
-    String after = "After a verdict, say why or what would help.";
+    String after = "After a verdict, say why, what would help, or what if it lets go.";
     return text(values, commands, or(after, ""));
   }
 
   private String or(String full, String brief) {
-    return detail == Detail.FULL ? full : brief;
+    return form.or(full, brief);
   }
 }

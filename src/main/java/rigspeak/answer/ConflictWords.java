@@ -58,18 +58,15 @@ final class ConflictWords {
               each -> "The butt of the limb is thinner than the limb under the sling.")
           .on(
               Conflict.ShapeOfNoCavity.class,
-              each -> "You said where the cavity lies, but that there is none.")
-          .on(
-              Conflict.NotOfThisHitch.class,
-              wrong ->
-                  sentence(SlotWords.name(wrong.slot()) + " does not go with the sling's hitch"))
+              each -> "You said where the cavity lies, but there is none.")
+          .on(Conflict.NotOfThisHitch.class, wrong -> notOfThisHitch(wrong.slot()))
           .on(
               Conflict.ConnectorOverBark.class,
               each -> "The rope runs over bark, so there is no connector.")
-          .on(Conflict.MovingRopeFromBase.class, each -> "A moving rope has no anchor at the base.")
+          .on(Conflict.MovingRopeFromBase.class, each -> "A moving rope has no base anchor.")
           .on(
               Conflict.AnchorLegWithoutLength.class,
-              each -> "Here I need the anchor leg with its length, up to the main point.")
+              each -> "With a base anchor I need the length of the anchor leg.")
           .on(Conflict.SharedLegTurns.class, ConflictWords::sharedLegTurns)
           .on(Conflict.SharedLegLengths.class, ConflictWords::sharedLegLengths)
           .all();
@@ -100,7 +97,11 @@ final class ConflictWords {
       case DEGREE -> slope(slot, value);
       case METRE -> {
         Value.Distance distance = new Value.Distance(Length.ofMetres(value), units);
-        yield isDiameter(slot) ? Amounts.diameter(distance) : Amounts.distance(distance);
+        yield switch (slot) {
+          case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER -> Amounts.diameter(distance);
+          case SLING_THICKNESS -> Amounts.thickness(distance);
+          default -> Amounts.distance(distance);
+        };
       }
     };
   }
@@ -111,18 +112,15 @@ final class ConflictWords {
       case KILOGRAM -> Amounts.weight(Mass.ofKilograms(value), units, round);
       case NEWTON -> Amounts.force(value, units, round);
       case DEGREE -> slope(slot, value);
-      case METRE ->
-          isDiameter(slot)
-              ? Amounts.diameter(Length.ofMetres(value), units, round)
-              : Amounts.distance(Length.ofMetres(value), units, round);
+      case METRE -> {
+        Length length = Length.ofMetres(value);
+        yield switch (slot) {
+          case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER -> Amounts.diameter(length, units, round);
+          case SLING_THICKNESS -> Amounts.thickness(length, units, round);
+          default -> Amounts.distance(length, units, round);
+        };
+      }
     };
-  }
-
-  private static boolean isDiameter(Slot slot) {
-    return slot == Slot.LIMB_DIAMETER
-        || slot == Slot.LIMB_BUTT
-        || slot == Slot.STEM_DIAMETER
-        || slot == Slot.SLING_THICKNESS;
   }
 
   private static String slope(Slot slot, double degrees) {
@@ -146,6 +144,15 @@ final class ConflictWords {
             + whole(away.apart())
             + " apart as you said them",
         "with that inside angle they would be about " + whole(away.halfInside()));
+  }
+
+  private static String notOfThisHitch(Slot slot) {
+    return switch (slot) {
+      case WRAPS -> "A girth hitch goes around the limb once.";
+      case CHOKE_ANGLE -> "A basket has no choke angle.";
+      case BASKET_ANGLE -> "Only a basket has a basket angle.";
+      default -> sentence(SlotWords.name(slot) + " does not go with the sling's hitch");
+    };
   }
 
   private static String sharedLegTurns(Conflict.SharedLegTurns shared) {
@@ -175,8 +182,11 @@ final class ConflictWords {
   }
 
   private static String slope(Angle elevation) {
-    return (elevation.radians() < 0 ? "down " : "up ")
-        + whole(Angle.ofRadians(Math.abs(elevation.radians())));
+    double degrees = Math.rint(elevation.degrees());
+    if (degrees == 0) {
+      return "level";
+    }
+    return (degrees < 0 ? "down " : "up ") + Amounts.degrees(Math.abs(degrees));
   }
 
   private static String source(Slot slot) {

@@ -29,7 +29,7 @@ final class Pointing {
 
   /** Level, to the nearest hour of the clock. */
   static String along(double bearingDeg) {
-    return bearing(bearingDeg);
+    return bearing(bearingDeg, "toward");
   }
 
   private static String toward(double elevationDeg, double bearingDeg) {
@@ -38,20 +38,20 @@ final class Pointing {
       return elevationDeg < 0 ? "straight down" : "straight up";
     }
     if (slope.equals(Amounts.degrees(0))) {
-      return "level " + bearing(bearingDeg);
+      return "level " + bearing(bearingDeg, "at");
     }
-    return (elevationDeg < 0 ? "down " : "up ") + slope + " " + bearing(bearingDeg);
+    return (elevationDeg < 0 ? "down " : "up ") + slope + " " + bearing(bearingDeg, "at");
   }
 
   /** The clock lies flat: twelve at the tip, three to the right, six at the stem. */
-  private static String bearing(double degrees) {
+  private static String bearing(double degrees, String hourIs) {
     int hour = Math.floorMod(-Math.round(degrees / DEGREES_AN_HOUR), HOURS);
     return switch (hour) {
       case 0 -> "toward the tip";
       case 3 -> "to the right";
       case 6 -> "toward the stem";
       case 9 -> "to the left";
-      default -> "at " + Numbers.whole(hour) + " o'clock";
+      default -> hourIs + " " + Numbers.whole(hour) + " o'clock";
     };
   }
 }

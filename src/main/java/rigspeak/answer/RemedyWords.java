@@ -15,17 +15,17 @@ final class RemedyWords {
   static String of(Remedy remedy, Rig said) {
     return Cases.<Remedy, String>of(Remedy.class)
         .on(Remedy.Wraps.class, wraps -> "take " + SaidBack.wraps(wraps.turns()))
-        .on(Remedy.Choke.class, choke -> "choke it with " + SaidBack.wraps(choke.turns()))
+        .on(Remedy.Choke.class, choke -> "choke the sling with " + SaidBack.wraps(choke.turns()))
         .on(Remedy.Basket.class, basket -> "hang the sling as a basket")
         .on(
             Remedy.WorkingLeg.class,
-            leg -> "let the working leg hang " + Pointing.exact(leg.direction()))
+            leg -> "lead the working leg " + Pointing.exact(leg.direction()))
         .on(Remedy.WiderAngle.class, RemedyWords::wider)
         .on(
             Remedy.SecondRedirect.class,
             second ->
-                "set a second redirect that leads the working leg "
-                    + Pointing.exact(second.direction()))
+                "set one more redirect, with the working leg " + Pointing.exact(second.direction()))
+        .on(Remedy.StrongerSling.class, sling -> stronger(sling, said))
         .on(
             Remedy.SeatAtTheUnion.class,
             seat -> "move the sling in until it is seated at the union")
@@ -33,6 +33,16 @@ final class RemedyWords {
         .on(Remedy.ThickerLimb.class, thicker -> thicker(thicker, said))
         .all()
         .make(remedy);
+  }
+
+  private static String stronger(Remedy.StrongerSling sling, Rig said) {
+    UnitSystem units =
+        said.value(Slot.SLING_RATING, Value.Rating.class)
+            .map(Value.Rating::said)
+            .orElse(units(said, Slot.OUT));
+    return "take a sling rated "
+        + Amounts.rating(new Value.Rating(sling.rating(), units))
+        + " or more";
   }
 
   private static String nearer(Remedy.NearerTheUnion nearer, Rig said) {

@@ -97,8 +97,9 @@ final class SaidBack {
   /** Without the slot's name. */
   private String bare(Slot slot, Said said) {
     return switch (slot) {
-      case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER, SLING_THICKNESS ->
+      case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER ->
           Amounts.diameter((Value.Distance) said.value()) + how(said.how());
+      case SLING_THICKNESS -> Amounts.thickness((Value.Distance) said.value()) + how(said.how());
       case LIMB_RISE -> rise((Value.Turned) said.value()) + how(said.how());
       case OUT -> isNothing(said) ? "at the union" : measure(said);
       case SLACK -> isNothing(said) ? NONE : measure(said);

@@ -8,6 +8,9 @@ import java.util.stream.Collectors;
 
 /** Puts words together. */
 final class Sentences {
+  /** No message names more things than a listener keeps in mind. */
+  static final int MOST_ITEMS = 3;
+
   private Sentences() {}
 
   /** One sentence: its parts with pauses between them, empty parts left out. */

@@ -110,7 +110,7 @@ final class SlotWords {
       case BEND -> "say the bend";
       case SLING_POINTS -> "say where the sling points";
       case SLACK -> "say the slack, or no slack";
-      case LIMB_BUTT -> "say the limb butt, its diameter at the union";
+      case LIMB_BUTT -> "say limb butt, with the diameter at the union";
       case CAVITY_SHAPE -> "say cavity centered, cavity off center or cavity open";
       case CHOKE_ANGLE -> "say the choke angle";
       case BASKET_ANGLE -> "say the basket angle";
@@ -153,7 +153,7 @@ final class SlotWords {
       case CAVITY_SHAPE -> "cavity centered";
       case CHOKE_ANGLE -> "choke angle one two zero degrees";
       case BASKET_ANGLE -> "basket angle six zero degrees";
-      case SLING_THICKNESS -> "sling thickness half an inch";
+      case SLING_THICKNESS -> "sling thickness one inch, by tape";
       case CONNECTOR_LIES -> "connector in line";
       case STEM_CLEAR -> "stem clear of swing by six feet";
     };
@@ -179,7 +179,7 @@ final class SlotWords {
       case LIMB_BUTT -> Optional.of("limb butt one two inches");
       case CHOKE_ANGLE -> Optional.of("choke angle one two five degrees");
       case BASKET_ANGLE -> Optional.of("basket angle five five degrees");
-      case SLING_THICKNESS -> Optional.of("sling thickness one point five centimeters");
+      case SLING_THICKNESS -> Optional.of("sling thickness one five millimeters");
       case SPECIES,
           ROPE_SYSTEM,
           ANCHOR,

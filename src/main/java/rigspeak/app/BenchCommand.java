@@ -37,11 +37,16 @@ import rigspeak.meaning.Meaning;
 final class BenchCommand implements Callable<Integer> {
   private static final String TYPICAL_RIG =
       """
-      all up two hundred ten pounds species red oak live wood
+      all up two hundred ten pounds species red oak stationary rope canopy anchor
+      go to the main point
+      live wood limb ten inches by tape limb upright at the union seated at the union
+      stem fourteen inches union sound sling choked three wraps bark rough over ring
+      go to redirect one
+      live wood
       limb eight inches by tape limb rises thirty out one foot by tape
       stem fourteen inches union sound
       sling choked three wraps seated on a stub bark rough
-      over carabiner stationary rope
+      over carabiner
       anchor leg up sixty toward the stem fifteen feet
       working leg straight down twenty feet
       """;
@@ -68,6 +73,7 @@ final class BenchCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Grammar grammar = Grammar.bundled();
     timeVerdicts(grammar);
+    timeRopes(grammar);
     if (wavs.isEmpty()) {
       print("peak resident memory, no recogniser", "%.0f MB", peakMegabytes());
       return 0;
@@ -100,6 +106,17 @@ final class BenchCommand implements Callable<Integer> {
     }
     print("a verdict over 10,000 samples, median", "%.1f ms", share(milliseconds, 0.5));
     print("a verdict over 10,000 samples, 95 of 100", "%.1f ms", share(milliseconds, 0.95));
+  }
+
+  /** Of ropes with up to five supports; twice the supports or samples should take twice as long. */
+  private void timeRopes(Grammar grammar) {
+    RopeBench ropes = new RopeBench(grammar);
+    for (int supports : new int[] {1, 2, 3, 4, 5}) {
+      for (int samples : new int[] {2_500, 10_000, 40_000}) {
+        String rope = "a rope of %d supports, %,d samples".formatted(supports, samples);
+        print(rope, "%.0f ms", ropes.milliseconds(supports, samples));
+      }
+    }
   }
 
   private void timeHearing(Ear ear, List<Path> recordings) throws IOException {

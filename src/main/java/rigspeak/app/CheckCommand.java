@@ -43,17 +43,28 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Session session = new Session(Grammar.bundled());
     List<Exchange> refused = new ArrayList<>();
+    Optional<Exchange> waiting = Optional.empty();
     try (Lines lines = Lines.of(file)) {
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
         Exchange exchange = session.said(line.get());
         if (exchange.refusedSomething()) {
           refused.add(exchange);
+        } else if (exchange.waitsForLanyard()) {
+          waiting = Optional.of(exchange);
+        } else if (exchange.clippedIn()) {
+          waiting = Optional.empty();
         }
       }
     }
+    // What was never set is not on the rope; nobody is here to hear that.
+    waiting.ifPresent(refused::add);
     if (refused.isEmpty()) {
-      print(session.meant("check redirect", Meaning.Command.CHECK));
-      return 0;
+      Exchange check = session.meant("check redirect", Meaning.Command.CHECK);
+      if (check.verdict().isPresent()) {
+        print(check);
+        return 0;
+      }
+      refused.add(check);
     }
     print(refused);
     return Fault.BAD_INPUT;

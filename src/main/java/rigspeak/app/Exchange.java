@@ -38,12 +38,30 @@ record Exchange(
         .toList();
   }
 
-  /** Whether something in it was refused: not understood, implausible or unclear. */
+  /** Whether something in it was not taken or not done. */
   boolean refusedSomething() {
-    return !understood()
-        || replies.stream()
-            .anyMatch(
-                reply -> reply instanceof Reply.Implausible || reply instanceof Reply.WhichAngle);
+    return !understood() || replies.stream().anyMatch(Exchange::refuses);
+  }
+
+  private static boolean refuses(Reply reply) {
+    boolean notTaken =
+        reply instanceof Reply.Implausible
+            || reply instanceof Reply.WhichAngle
+            || reply instanceof Reply.SaidTwice
+            || reply instanceof Reply.AffirmFirst;
+    boolean notDone =
+        reply instanceof Reply.NoSuchRedirect
+            || (reply instanceof Reply.LanyardFirst first && first.change().isEmpty());
+    return notTaken || notDone;
+  }
+
+  /** Whether a change has to wait until the lanyard is clipped in. */
+  boolean waitsForLanyard() {
+    return replies.stream().anyMatch(Reply.LanyardFirst.class::isInstance);
+  }
+
+  boolean clippedIn() {
+    return replies.stream().anyMatch(Reply.ClippedIn.class::isInstance);
   }
 
   Optional<PathVerdict> verdict() {

@@ -2,6 +2,7 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
+import rigspeak.audio.LostDevice;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.UnreadableSound;
 import rigspeak.grammar.GrammarFault;
@@ -16,7 +17,7 @@ final class Fault {
   private Fault() {}
 
   static int exitCode(Throwable fault) {
-    if (fault instanceof NoSuchDevice) {
+    if (fault instanceof NoSuchDevice || fault instanceof LostDevice) {
       return AUDIO_DEVICE;
     }
     if (fault instanceof IOException
@@ -33,6 +34,7 @@ final class Fault {
     }
     if (fault instanceof UnreadableSound
         || fault instanceof NoSuchDevice
+        || fault instanceof LostDevice
         || fault instanceof GrammarFault
         || fault instanceof HearingFault) {
       return fault.getMessage();

@@ -1,6 +1,7 @@
 package rigspeak.app;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -47,29 +48,38 @@ final class ListenCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
-    Grammar grammar = Grammar.bundled();
     try (Loudspeaker loudspeaker = Devices.loudspeaker(loudspeakers);
         Microphone microphone = Devices.microphone(microphones)) {
-      microphone.shut();
-      Session session = new Session(grammar);
-      Ear ear = Ear.open(grammar);
-      Mouth mouth = new Mouth();
       Report report = new Report(spec.commandLine().getOut(), json);
-      try (Listening listening = ear.listen(microphone)) {
-        spec.commandLine()
-            .getErr()
-            .println("Listening on " + microphone.name() + ", speaking on " + loudspeaker.name());
-        play(microphone, loudspeaker, EarSound.LISTENING.sound());
-        for (Optional<Heard> heard = listening.next(session.expected());
-            heard.isPresent();
-            heard = listening.next(session.expected())) {
-          Exchange exchange = session.heard(heard.get());
-          report.exchange("heard", exchange);
-          play(microphone, loudspeaker, mouth.speak(exchange, session.manner().pace()));
-        }
-      }
+      converse(microphone, loudspeaker, report, spec.commandLine().getErr());
     }
     return 0;
+  }
+
+  /**
+   * Listens and answers until nothing more comes.
+   *
+   * @throws IOException if the microphone is lost
+   */
+  static void converse(
+      Microphone microphone, Loudspeaker loudspeaker, Report report, PrintWriter remarks)
+      throws IOException {
+    microphone.shut();
+    Grammar grammar = Grammar.bundled();
+    Session session = new Session(grammar);
+    Ear ear = Ear.open(grammar);
+    Mouth mouth = new Mouth();
+    try (Listening listening = ear.listen(microphone)) {
+      remarks.println("Listening on " + microphone.name() + ", speaking on " + loudspeaker.name());
+      play(microphone, loudspeaker, EarSound.LISTENING.sound());
+      for (Optional<Heard> heard = listening.next(session.expected());
+          heard.isPresent();
+          heard = listening.next(session.expected())) {
+        Exchange exchange = session.heard(heard.get());
+        report.exchange("heard", exchange);
+        play(microphone, loudspeaker, mouth.speak(exchange, session.manner().pace()));
+      }
+    }
   }
 
   /** The microphone is shut meanwhile: the tool must not hear itself. */

@@ -159,6 +159,8 @@ final class VerdictJson {
       json.put("turns", wraps.turns());
     } else if (remedy instanceof Remedy.Choke choke) {
       json.put("turns", choke.turns());
+    } else if (remedy instanceof Remedy.StrongerSling stronger) {
+      json.put("at_least_n", stronger.rating().newtons());
     } else if (remedy instanceof Remedy.NearerTheUnion nearer) {
       json.put("at_most_m", nearer.atMost().metres());
     } else if (remedy instanceof Remedy.ThickerLimb thicker) {

@@ -1,6 +1,5 @@
 package rigspeak.audio;
 
-import java.io.IOException;
 import javax.sound.sampled.TargetDataLine;
 
 /** A microphone of this machine. */
@@ -35,7 +34,7 @@ final class LineMicrophone implements Microphone {
   }
 
   @Override
-  public int read(short[] into, int from, int most) throws IOException {
+  public int read(short[] into, int from, int most) throws LostDevice {
     while (true) {
       synchronized (gate) {
         while (shut && !closed) {
@@ -62,7 +61,7 @@ final class LineMicrophone implements Microphone {
       synchronized (gate) {
         if (!shut && !closed) {
           if (got <= 0 && !line.isOpen()) {
-            throw new IOException("The microphone " + name + " is gone.");
+            throw new LostDevice("The microphone " + name + " is gone.");
           }
           take(got);
         }

@@ -63,10 +63,5 @@ public final class Meter {
    * @param peakDecibels level of its largest sample, dB below full scale (negative or 0)
    * @param clippedShare share of its samples that are within 1 % of full scale, 0 to 1
    */
-  public record Level(double meanDecibels, double peakDecibels, double clippedShare) {
-    /** Whether there was not even a step of noise. */
-    public boolean isDigitalSilence() {
-      return peakDecibels <= NO_SOUND;
-    }
-  }
+  public record Level(double meanDecibels, double peakDecibels, double clippedShare) {}
 }

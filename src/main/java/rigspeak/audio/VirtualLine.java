@@ -16,6 +16,7 @@ public final class VirtualLine implements Microphone, Loudspeaker {
   private int at;
   private boolean shut;
   private boolean ended;
+  private boolean lost;
 
   public VirtualLine(String name) {
     this.name = name;
@@ -40,9 +41,18 @@ public final class VirtualLine implements Microphone, Loudspeaker {
     notifyAll();
   }
 
+  /** As if its plug were pulled. */
+  public synchronized void lose() {
+    lost = true;
+    notifyAll();
+  }
+
   @Override
-  public synchronized int read(short[] into, int from, int most) {
+  public synchronized int read(short[] into, int from, int most) throws LostDevice {
     while (waiting.isEmpty()) {
+      if (lost) {
+        throw new LostDevice("The microphone " + name + " is gone.");
+      }
       if (ended) {
         return END;
       }

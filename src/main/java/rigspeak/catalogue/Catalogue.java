@@ -232,27 +232,41 @@ public final class Catalogue {
           .ifPresent(length -> measures.put(Measure.WORKING_LEG_LENGTH, around(length, how)));
     }
 
-    /** Wherever on the rope there is slack, the climber falls through it. */
+    /**
+     * Wherever on the rope there is slack, the climber falls through it; where there is more than
+     * one, the one with the least rope to take it up. Slack at a support whose legs have no lengths
+     * cannot be: no verdict on that support, and none on the rope.
+     */
     private void slack() {
-      Optional<Rig> slackest =
-          path.supports().values().stream()
-              .filter(rig -> metres(rig, Slot.SLACK) > 0)
-              .max(Comparator.comparingDouble(rig -> metres(rig, Slot.SLACK)));
-      slackest.ifPresent(
-          rig -> {
-            Said slack = rig.said(Slot.SLACK).orElseThrow();
-            measures.put(Measure.SLACK, around((Value.Distance) slack.value(), slack.how()));
-            Estimate anchor = legLength(rig, Slot.ANCHOR_LEG);
-            Estimate working = legLength(rig, Slot.WORKING_LEG);
-            measures.put(
-                Measure.ROPE_OUT,
-                new Estimate(
-                    anchor.low() + working.low(),
-                    anchor.nominal() + working.nominal(),
-                    anchor.high() + working.high(),
-                    working.how(),
-                    working.source()));
-          });
+      path.supports().values().stream()
+          .filter(rig -> metres(rig, Slot.SLACK) > 0)
+          .filter(rig -> hasLength(rig, Slot.ANCHOR_LEG) && hasLength(rig, Slot.WORKING_LEG))
+          .max(Comparator.comparingDouble(this::slackOverRope))
+          .ifPresent(
+              rig -> {
+                Said slack = rig.said(Slot.SLACK).orElseThrow();
+                measures.put(Measure.SLACK, around((Value.Distance) slack.value(), slack.how()));
+                measures.put(Measure.ROPE_OUT, ropeOut(rig));
+              });
+    }
+
+    private double slackOverRope(Rig rig) {
+      return metres(rig, Slot.SLACK) / ropeOut(rig).nominal();
+    }
+
+    private static boolean hasLength(Rig rig, Slot slot) {
+      return rig.value(slot, Value.Leg.class).flatMap(Value.Leg::length).isPresent();
+    }
+
+    private Estimate ropeOut(Rig rig) {
+      Estimate anchor = legLength(rig, Slot.ANCHOR_LEG);
+      Estimate working = legLength(rig, Slot.WORKING_LEG);
+      return new Estimate(
+          anchor.low() + working.low(),
+          anchor.nominal() + working.nominal(),
+          anchor.high() + working.high(),
+          working.how(),
+          working.source());
     }
 
     private Estimate legLength(Rig rig, Slot slot) {

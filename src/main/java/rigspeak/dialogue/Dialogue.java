@@ -248,6 +248,7 @@ public final class Dialogue {
       now = now.with(support);
       fallen.removeAll(now.rope().judged());
       if (!fallen.isEmpty()) {
+        now = now.with(now.rope().unjudged(fallen));
         replies.add(new Reply.VerdictCancelled(fallen));
       }
     }
@@ -381,7 +382,10 @@ public final class Dialogue {
       PathVerdict verdict = judged();
       now = now.with(now.rope().support().judged(verdict));
       replies.add(new Reply.Judged(verdict, Governing.items(verdict)));
-      if (verdict.ofAsked() instanceof Verdict.CannotSay cannot && !cannot.missing().isEmpty()) {
+      boolean hereFirst = verdict.governing().equals(verdict.asked());
+      if (hereFirst
+          && verdict.ofAsked() instanceof Verdict.CannotSay cannot
+          && !cannot.missing().isEmpty()) {
         now = now.with(now.floor().asking(cannot.missing().get(0)));
       } else {
         now = now.with(now.floor().askingNothing());
@@ -399,22 +403,41 @@ public final class Dialogue {
     }
 
     private void letsGo() {
-      Place place = now.rope().present();
-      Loss loss = judged().losses().get(place);
-      if (loss == null) {
-        missing();
-      } else {
-        replies.add(new Reply.LetsGo(place, loss, units()));
-      }
+      PathVerdict verdict = judged();
+      Place place = verdict.asked();
+      Optional.ofNullable(verdict.losses().get(place))
+          .ifPresentOrElse(
+              loss -> replies.add(new Reply.LetsGo(place, loss, units(), now.gate().lanyard())),
+              () -> notByNumbers(verdict));
     }
 
     private void swing() {
       PathVerdict verdict = judged();
-      replies.add(
-          verdict
-              .swing()
-              .<Reply>map(swing -> new Reply.WouldSwing(swing, units()))
-              .orElseGet(() -> new Reply.SwingNotKnown(verdict.path().last())));
+      Place last = verdict.path().last();
+      if (verdict.swing().isPresent()) {
+        replies.add(new Reply.WouldSwing(verdict.swing().get(), units()));
+      } else if (hasLegWithLength(verdict.path().at(last))) {
+        notByNumbers(verdict);
+      } else {
+        replies.add(new Reply.SwingNotKnown(last));
+      }
+    }
+
+    private static boolean hasLegWithLength(Rig rig) {
+      return rig.value(Slot.WORKING_LEG, Value.Leg.class).flatMap(Value.Leg::length).isPresent();
+    }
+
+    /** A fall or a swing needs supports that are known; what keeps them from it is told. */
+    private void notByNumbers(PathVerdict verdict) {
+      boolean missing =
+          verdict.supports().values().stream()
+              .anyMatch(
+                  each -> each instanceof Verdict.CannotSay cannot && !cannot.missing().isEmpty());
+      if (missing) {
+        missing();
+      } else {
+        replies.add(new Reply.Why(verdict));
+      }
     }
 
     private UnitSystem units() {
@@ -532,7 +555,8 @@ public final class Dialogue {
               .filter(found -> !(found instanceof Loss.NotKnown));
       begin(change);
       replies.add(clippedInReply(Optional.of(change)));
-      loss.ifPresent(found -> replies.add(new Reply.LetsGo(place, found, units())));
+      loss.ifPresent(
+          found -> replies.add(new Reply.LetsGo(place, found, units(), now.gate().lanyard())));
     }
 
     /** The gate is open and hands go to the support: it is no longer loaded. */

@@ -110,7 +110,7 @@ public sealed interface Reply {
    *
    * @param units those that the climber speaks in
    */
-  record LetsGo(Place place, Loss loss, UnitSystem units) implements Reply {}
+  record LetsGo(Place place, Loss loss, UnitSystem units, Lanyard lanyard) implements Reply {}
 
   /**
    * The swing in the working position.

@@ -70,6 +70,13 @@ public record Rope(List<Support> all, Place present) {
     return new Rope(changed, present);
   }
 
+  /** Verdicts that fell: they stay down, even when the rope comes to be as it was. */
+  Rope unjudged(List<Place> fallen) {
+    List<Support> changed = new ArrayList<>(all);
+    fallen.forEach(place -> changed.set(place.redirect(), at(place).unjudged()));
+    return new Rope(changed, present);
+  }
+
   /** What the rope runs over when it runs over this support too. */
   RopePath path(Place place) {
     Map<Place, Rig> supports = new TreeMap<>();

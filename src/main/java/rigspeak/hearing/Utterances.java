@@ -8,7 +8,6 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.Optional;
 import rigspeak.audio.Meter;
-import rigspeak.audio.Sound;
 import rigspeak.audio.SoundStream;
 import rigspeak.grammar.Expected;
 
@@ -183,10 +182,5 @@ final class Utterances implements Listening {
       voice.take(frame);
       return frame;
     }
-  }
-
-  /** Seconds of sound taken from the stream so far. */
-  double secondsRead() {
-    return framesRead * Endpointer.FRAME / (double) Sound.RATE;
   }
 }

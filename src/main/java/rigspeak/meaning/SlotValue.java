@@ -25,6 +25,8 @@ final class SlotValue {
 
   private static final double PLUMB_DEGREES = 90;
 
+  private static final int MILLIMETRES_A_CENTIMETRE = 10;
+
   private SlotValue() {}
 
   /** A direction that rises or falls by more than a right angle. */
@@ -176,6 +178,10 @@ final class SlotValue {
       switch (amount.unit().orElseThrow()) {
         case "inches" -> metres += Length.ofInches(amount.number()).metres();
         case "feet" -> metres += Length.ofFeet(amount.number()).metres();
+        case "millimetres" -> {
+          metres += Length.ofCentimetres(amount.number() / MILLIMETRES_A_CENTIMETRE).metres();
+          said = UnitSystem.METRIC;
+        }
         case "centimetres" -> {
           metres += Length.ofCentimetres(amount.number()).metres();
           said = UnitSystem.METRIC;

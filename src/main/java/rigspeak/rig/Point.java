@@ -1,5 +1,6 @@
 package rigspeak.rig;
 
+import java.util.List;
 import java.util.Map;
 
 /** One possible truth: a single number for every measure of a rig, each in its measure's unit. */
@@ -33,6 +34,15 @@ public final class Point {
       values[measure.getKey().ordinal()] = measure.getValue().at(shares[next++]);
     }
     return new Point(values);
+  }
+
+  /** This point with some of its numbers changed, in the order of the measures. */
+  public Point with(List<Measure> measures, double[] numbers) {
+    double[] changed = values.clone();
+    for (int i = 0; i < numbers.length; i++) {
+      changed[measures.get(i).ordinal()] = numbers[i];
+    }
+    return new Point(changed);
   }
 
   public double get(Measure measure) {

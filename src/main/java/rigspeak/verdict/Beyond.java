@@ -31,7 +31,7 @@ record Beyond(double most) {
 
   /** The largest tension of the anchor leg over that of the working leg, whatever may be true. */
   static double mostRatio(ResolvedRig rig) {
-    Box box = new Box(rig);
+    Box box = Box.ofChecks(rig);
     double[] highest = box.nominalShares();
     for (double[] shares : box.evenly(STARTS)) {
       if (ratio(rig, box, shares) > ratio(rig, box, highest)) {

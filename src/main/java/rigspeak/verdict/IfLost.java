@@ -94,8 +94,8 @@ final class IfLost {
       this.catching =
           Optional.ofNullable(known.get(catchingPlace))
               .filter(rig -> rig.turn() != Turn.ANGLE_AND_SLING);
-      this.lostBox = new Box(lost);
-      this.catchingBox = catching.map(Box::new);
+      this.lostBox = Box.whole(lost);
+      this.catchingBox = catching.map(Box::whole);
     }
 
     Loss loss() {

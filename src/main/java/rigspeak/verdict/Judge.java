@@ -21,9 +21,19 @@ public final class Judge {
   private static final int SAMPLES = 10_000;
 
   private final Catalogue catalogue;
+  private final int samples;
 
   public Judge(Catalogue catalogue) {
+    this(catalogue, SAMPLES);
+  }
+
+  /**
+   * @param samples points of every box that are tried before the search for its worst; fewer than
+   *     the usual ten thousand find less
+   */
+  public Judge(Catalogue catalogue, int samples) {
     this.catalogue = catalogue;
+    this.samples = samples;
   }
 
   /**
@@ -35,9 +45,12 @@ public final class Judge {
     Supports supports = Supports.of(catalogue, path);
     SortedMap<Place, Verdict> verdicts = new TreeMap<>(supports.otherwise());
     verdicts.putAll(each(supports.known(), (place, rig) -> judged(path, rig)));
-    IfLost ifLost = new IfLost(path, supports.known(), SAMPLES);
+    IfLost ifLost = new IfLost(path, supports.known(), samples);
     SortedMap<Place, Loss> losses =
         new TreeMap<>(each(supports.known(), (place, rig) -> ifLost.at(place)));
+    if (path.has(Place.MAIN_POINT)) {
+      losses.put(Place.MAIN_POINT, ifLost.at(Place.MAIN_POINT));
+    }
     Optional<Swing> swing =
         Optional.ofNullable(supports.known().get(path.last()))
             .flatMap(rig -> WorkingPosition.swing(rig, catalogue.swingPromptDegrees().value()));
@@ -54,7 +67,7 @@ public final class Judge {
   }
 
   private Judged judged(RopePath path, ResolvedRig rig) {
-    Survey survey = Survey.whole(rig, SAMPLES);
+    Survey survey = Survey.whole(rig, samples);
     List<Check> checks = survey.checks();
     Rating rating = rating(checks);
     Check governing = governing(checks, rating);

@@ -10,7 +10,6 @@ import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Rig;
 import rigspeak.rig.RopePath;
-import rigspeak.verdict.Verdict.Rating;
 
 /**
  * Tries one support with something changed, and the rest of the rope as it is. What the rest does
@@ -69,18 +68,19 @@ final class Probe {
     return Optional.of(rig);
   }
 
-  /** From as many samples as are asked for; the search for the worst is the same. */
-  Optional<Rating> rating(Rig changed, int samples) {
-    return resolved(changed).map(rig -> Judge.rating(Survey.whole(rig, samples).checks()));
-  }
-
+  /** From as many samples as are asked for; the search for the worst is the judge's own. */
   boolean isGood(Rig changed, int samples) {
-    return rating(changed, samples).filter(rating -> rating == Rating.GOOD).isPresent();
+    return resolved(changed).filter(rig -> Survey.staysWithin(rig, samples)).isPresent();
   }
 
   /** The largest utilisation of any check, or nothing if it cannot be known. */
   Optional<Double> worst(Rig changed, int samples) {
     return resolved(changed).map(rig -> Survey.worst(rig, samples));
+  }
+
+  /** The largest utilisation of one check, or nothing if it cannot be known. */
+  Optional<Double> worst(Rig changed, CheckKind kind, int samples) {
+    return resolved(changed).map(rig -> Survey.worst(rig, kind, samples));
   }
 
   /** The largest utilisation with every value at its word, or nothing if it cannot be known. */

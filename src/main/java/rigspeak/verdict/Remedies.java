@@ -7,12 +7,14 @@ import java.util.function.DoubleFunction;
 import java.util.function.IntPredicate;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import rigspeak.quantity.Force;
 import rigspeak.quantity.Length;
 import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.HowGot;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
+import rigspeak.rig.Strength;
 import rigspeak.rig.Value;
 
 /** The simplest changes that would make a support good, each judged before it is named. */
@@ -24,6 +26,12 @@ final class Remedies {
 
   /** Finer than anybody can place a sling. */
   private static final double ACCURACY_M = 0.002;
+
+  private static final Force RATING_STEP_METRIC = Force.ofKilonewtons(1);
+  private static final Force RATING_STEP_POUNDS = Force.ofPoundsForce(500);
+
+  /** Beyond this a label is of another kind of gear. */
+  private static final double STRONGEST_N = 60_000;
 
   private static final Length OUT_STEP_INCHES = Length.ofInches(3);
   private static final Length OUT_STEP_METRIC = Length.ofCentimetres(5);
@@ -42,6 +50,7 @@ final class Remedies {
     List<Remedy> remedies = new ArrayList<>();
     wraps().ifPresent(remedies::add);
     otherHitch().ifPresent(remedies::add);
+    strongerSling().ifPresent(remedies::add);
     seatAtTheUnion().ifPresent(remedies::add);
     nearerTheUnion().ifPresent(remedies::add);
     remedies.addAll(new LegRemedies(probe).cheapestFirst());
@@ -78,6 +87,33 @@ final class Remedies {
       Said wraps = new Said(new Value.Wraps(turns), HowGot.BY_EYE);
       if (isGood(hitched(Value.Hitch.CHOKED).without(Slot.BASKET_ANGLE).with(Slot.WRAPS, wraps))) {
         return Optional.of(new Remedy.Choke(turns));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The worst use of a sling falls with its rating, so the rating that is needed is known. */
+  private Optional<Remedy> strongerSling() {
+    Optional<Strength> sling = probe.now().gear().sling();
+    Optional<Double> worst =
+        sling.flatMap(strength -> probe.worst(said, CheckKind.SLING, SEARCH_SAMPLES));
+    if (worst.isEmpty() || worst.get() <= Check.WELL_WITHIN) {
+      return Optional.empty();
+    }
+    boolean metric =
+        said.value(Slot.SLING_RATING, Value.Rating.class)
+                .map(Value.Rating::said)
+                .orElse(units(Slot.OUT))
+            == UnitSystem.METRIC;
+    double stepN = (metric ? RATING_STEP_METRIC : RATING_STEP_POUNDS).newtons();
+    double neededN = sling.get().base().value() * worst.get() / Check.WELL_WITHIN;
+    // A step more than the quick search asks for will do: the whole one finds a little more.
+    double mostN = Math.min(STRONGEST_N, neededN + 2 * stepN);
+    for (int steps = (int) Math.ceil(neededN / stepN); steps * stepN <= mostN; steps++) {
+      Force rating = Force.ofNewtons(steps * stepN);
+      Value label = new Value.Rating(rating, metric ? UnitSystem.METRIC : UnitSystem.INCH_POUND);
+      if (isGood(said.with(Slot.SLING_RATING, new Said(label, HowGot.BY_EYE)))) {
+        return Optional.of(new Remedy.StrongerSling(rating));
       }
     }
     return Optional.empty();

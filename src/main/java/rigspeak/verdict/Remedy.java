@@ -1,6 +1,7 @@
 package rigspeak.verdict;
 
 import rigspeak.quantity.Angle;
+import rigspeak.quantity.Force;
 import rigspeak.quantity.Length;
 import rigspeak.rig.Direction;
 
@@ -17,6 +18,9 @@ public sealed interface Remedy {
 
   /** Hang the sling as a basket instead. */
   record Basket() implements Remedy {}
+
+  /** Take a sling that breaks at no less than this. */
+  record StrongerSling(Force rating) implements Remedy {}
 
   /** Slide the sling in until it sits against the union. */
   record SeatAtTheUnion() implements Remedy {}

@@ -35,7 +35,7 @@ final class SlingDirection {
   /** A loaded sling lies along its load; if it was said to lie elsewhere, something is wrong. */
   private static Optional<Conflict> besideLegs(ResolvedRig rig) {
     Cone sling = Cone.of(rig, Measure.SLING_ELEVATION, Measure.SLING_BEARING);
-    Box box = new Box(rig);
+    Box box = Box.ofChecks(rig);
     double nearest = Math.PI;
     for (double[] shares : box.evenly(SAMPLES)) {
       for (Creep creep : Creep.values()) {

@@ -68,31 +68,39 @@ final class Survey {
     }
   }
 
-  /** The largest utilisation of any check with every value at its word. */
-  static double asSaid(ResolvedRig rig) {
-    return worstFriction(rig, rig.nominal()).stream()
-        .mapToDouble(Held::utilisation)
-        .max()
-        .orElse(0);
-  }
-
   private Survey(ResolvedRig rig, int samples) {
     this.rig = rig;
-    this.box = new Box(rig);
+    this.box = Box.ofChecks(rig);
     this.shares = box.evenly(samples);
     this.found = nominal();
     this.utilisation = new double[found.size()][samples];
     this.load = new LoadRange(Trial.of(rig, rig.nominal(), Creep.NONE));
-    trySamples();
   }
 
   /** With a search for the worst point of every check. */
   static Survey whole(ResolvedRig rig, int samples) {
     Survey survey = new Survey(rig, samples);
+    survey.trySamples(Double.MAX_VALUE);
     for (int check = 0; check < survey.found.size(); check++) {
-      survey.searchWorst(check);
+      survey.searchWorst(check, Double.MAX_VALUE);
     }
     return survey;
+  }
+
+  /**
+   * Whether every check stays well within its limit, by the samples and searches of {@link #whole}.
+   * The first that does not ends it.
+   */
+  static boolean staysWithin(ResolvedRig rig, int samples) {
+    if (asSaid(rig) > Check.WELL_WITHIN) {
+      return false;
+    }
+    Survey survey = new Survey(rig, samples);
+    survey.trySamples(Check.WELL_WITHIN);
+    for (int check = 0; check < survey.found.size() && survey.isWithin(); check++) {
+      survey.searchWorst(check, Check.WELL_WITHIN);
+    }
+    return survey.isWithin();
   }
 
   /**
@@ -101,14 +109,41 @@ final class Survey {
    */
   static double worst(ResolvedRig rig, int samples) {
     Survey survey = new Survey(rig, samples);
+    survey.trySamples(Double.MAX_VALUE);
     int worst = 0;
     for (int check = 1; check < survey.found.size(); check++) {
       if (survey.found.get(check).worst > survey.found.get(worst).worst) {
         worst = check;
       }
     }
-    survey.searchWorst(worst);
+    survey.searchWorst(worst, Double.MAX_VALUE);
     return survey.found.get(worst).worst;
+  }
+
+  /** The largest utilisation of one check, with a search for its worst point. */
+  static double worst(ResolvedRig rig, CheckKind kind, int samples) {
+    Survey survey = new Survey(rig, samples);
+    survey.trySamples(Double.MAX_VALUE);
+    int check = survey.indexOf(kind);
+    survey.searchWorst(check, Double.MAX_VALUE);
+    return survey.found.get(check).worst;
+  }
+
+  private int indexOf(CheckKind kind) {
+    return found.stream().map(one -> one.kind).toList().indexOf(kind);
+  }
+
+  /** The largest utilisation of any check with every value at its word. */
+  static double asSaid(ResolvedRig rig) {
+    double largest = 0;
+    for (Held held : worstFriction(rig, rig.nominal())) {
+      largest = Math.max(largest, held.utilisation());
+    }
+    return largest;
+  }
+
+  private boolean isWithin() {
+    return found.stream().allMatch(one -> one.worst <= Check.WELL_WITHIN);
   }
 
   private List<Found> nominal() {
@@ -122,27 +157,39 @@ final class Survey {
     return all;
   }
 
-  private void trySamples() {
-    for (int i = 0; i < shares.length; i++) {
+  /**
+   * @param enough a utilisation beyond which no more need be tried
+   */
+  private void trySamples(double enough) {
+    double largest = 0;
+    for (int i = 0; i < shares.length && largest <= enough; i++) {
       Point point = box.at(shares[i]);
-      for (Creep creep : FRICTION) {
+      for (Creep creep : frictions(rig)) {
         Trial trial = Trial.of(rig, point, creep);
         load.take(trial);
+        List<Held> held = trial.held();
         for (int c = 0; c < utilisation.length; c++) {
-          Held held = trial.held().get(c);
-          found.get(c).take(held, shares[i]);
-          utilisation[c][i] = Math.max(utilisation[c][i], held.utilisation());
+          found.get(c).take(held.get(c), shares[i]);
+          utilisation[c][i] = Math.max(utilisation[c][i], held.get(c).utilisation());
+          largest = Math.max(largest, utilisation[c][i]);
         }
       }
     }
+  }
+
+  /** Where there is one leg, friction has nothing to do. */
+  private static List<Creep> frictions(ResolvedRig rig) {
+    return rig.turn() == ResolvedRig.Turn.ONE_LEG ? List.of(Creep.NONE) : FRICTION;
   }
 
   /**
    * Climbs to the check's worst point, from its worst samples in several parts of the sequence
    * (each part fills the box evenly) and from the nominal point, under the friction that is worst
    * there. A check that is far from its limit even in its worst sample is climbed once.
+   *
+   * @param enough a utilisation beyond which no more need be looked for
    */
-  private void searchWorst(int check) {
+  private void searchWorst(int check, double enough) {
     Found one = found.get(check);
     List<double[]> starts = new ArrayList<>();
     starts.add(one.worstShares);
@@ -153,11 +200,13 @@ final class Survey {
       }
     }
     for (double[] start : starts) {
-      Creep creep = worstCreep(box.at(start), check);
+      if (one.worst > enough) {
+        return;
+      }
+      Creep creep = worstCreep(box.at(start), one.kind);
       double[] top =
           Climb.from(
-              start,
-              shares -> Trial.of(rig, box.at(shares), creep).held().get(check).utilisation());
+              start, there -> Trial.of(rig, box.at(there), creep).held(one.kind).utilisation());
       one.take(worstFriction(rig, box.at(top)).get(check), top);
     }
   }
@@ -174,11 +223,11 @@ final class Survey {
     return shares[worst];
   }
 
-  private Creep worstCreep(Point point, int check) {
+  private Creep worstCreep(Point point, CheckKind kind) {
     Creep worst = Creep.NONE;
     double most = 0;
-    for (Creep creep : FRICTION) {
-      double of = Trial.of(rig, point, creep).held().get(check).utilisation();
+    for (Creep creep : frictions(rig)) {
+      double of = Trial.of(rig, point, creep).held(kind).utilisation();
       if (of > most) {
         most = of;
         worst = creep;
@@ -190,7 +239,7 @@ final class Survey {
   /** Each check with the state of friction that is worst for it. */
   private static List<Held> worstFriction(ResolvedRig rig, Point point) {
     List<Held> worst = Trial.of(rig, point, Creep.NONE).held();
-    for (Creep creep : FRICTION) {
+    for (Creep creep : frictions(rig)) {
       worst = worstOf(worst, Trial.of(rig, point, creep).held());
     }
     return worst;
@@ -235,7 +284,7 @@ final class Survey {
 
   /** Of the measures that can be measured again, the one whose own doubt makes most of it. */
   Optional<Measure> mostDoubtful(CheckKind kind, Predicate<Measure> measurable) {
-    int check = kinds().indexOf(kind);
+    int check = indexOf(kind);
     Optional<Measure> most = Optional.empty();
     double largest = 0;
     for (int side = 0; side < box.sides().size(); side++) {
@@ -248,9 +297,5 @@ final class Survey {
       }
     }
     return most;
-  }
-
-  private List<CheckKind> kinds() {
-    return found.stream().map(one -> one.kind).toList();
   }
 }

@@ -26,7 +26,7 @@ final class WorkingPosition {
     Spreading speed = new Spreading();
     Spreading fall = new Spreading();
     Meeting meeting = new Meeting();
-    Box box = new Box(rig);
+    Box box = Box.whole(rig);
     List<Point> points = new ArrayList<>(List.of(rig.nominal()));
     for (double[] shares : box.evenly(SAMPLES)) {
       points.add(box.at(shares));

@@ -34,6 +34,8 @@ class AmountsTest {
         switch (amount) {
           case "diameter" -> Amounts.diameter(new Value.Distance(length(number, unit), units));
           case "distance" -> Amounts.distance(new Value.Distance(length(number, unit), units));
+          case "thickness" -> Amounts.thickness(new Value.Distance(length(number, unit), units));
+          case "fall" -> Amounts.fall(length(number, unit).metres(), units);
           case "weight" -> Amounts.weight(new Value.Weight(mass(number, unit), units));
           default -> Amounts.rating(new Value.Rating(force(number, unit), units));
         };
@@ -45,6 +47,7 @@ class AmountsTest {
       case "inch" -> Length.ofInches(number);
       case "foot" -> Length.ofFeet(number);
       case "centimetre" -> Length.ofCentimetres(number);
+      case "millimetre" -> Length.ofCentimetres(number / 10);
       default -> Length.ofMetres(number);
     };
   }
@@ -82,6 +85,20 @@ class AmountsTest {
           String words = Amounts.diameter(Length.ofMetres(metres), units, Round.UP);
           double said = metres(Slot.LIMB_DIAMETER, "limb " + words);
           assertTrue(said >= metres - SLIP && said < metres + 0.0128, words + " for " + metres);
+        });
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aFallIsNeverSaidSmaller(UnitSystem units) {
+    Speech.evenly(
+        1,
+        SAMPLES,
+        point -> {
+          double metres = 0.01 + 15 * point[0];
+          String words = Amounts.fall(metres, units);
+          double said = metres(Slot.OUT, "out " + words);
+          assertTrue(said >= metres - SLIP && said < metres + 0.3049, words + " for " + metres);
         });
   }
 

@@ -212,15 +212,23 @@ class SaidBackTest {
 
   private static HowGot how(Slot slot, double share) {
     return switch (slot) {
-      case ALL_UP, LIMB_DIAMETER, LIMB_RISE, LIMB_LENGTH, OUT, STEM_DIAMETER, ANCHOR_LEG ->
-          pick(
-              share,
-              HowGot.BY_TAPE,
-              HowGot.BY_HAND_SPAN,
-              HowGot.BY_EYE,
-              HowGot.BY_PACING,
-              HowGot.GUESSED);
-      case WORKING_LEG, INSIDE_ANGLE, BEND, SLING_POINTS, SLACK, STEM_CLEAR ->
+      case ALL_UP,
+          LIMB_DIAMETER,
+          LIMB_BUTT,
+          LIMB_RISE,
+          LIMB_LENGTH,
+          OUT,
+          STEM_DIAMETER,
+          CHOKE_ANGLE,
+          BASKET_ANGLE,
+          SLING_THICKNESS,
+          ANCHOR_LEG,
+          WORKING_LEG,
+          INSIDE_ANGLE,
+          BEND,
+          SLING_POINTS,
+          SLACK,
+          STEM_CLEAR ->
           pick(
               share,
               HowGot.BY_TAPE,
@@ -244,7 +252,8 @@ class SaidBackTest {
               new Value.Species(Set.of("eastern", "white", "pine")),
               new Value.Species(Set.of("honeylocust")));
       case WOOD -> pick(at[0], Value.Wood.values());
-      case LIMB_DIAMETER, STEM_DIAMETER -> diameter(at);
+      case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER -> diameter(at);
+      case SLING_THICKNESS -> thickness(at);
       case LIMB_RISE -> new Value.Turned(Angle.ofDegrees(grid(at[0], -90, 90, 0.5)));
       case LIMB_LENGTH, OUT, SLACK, STEM_CLEAR -> distance(at);
       case UNION ->
@@ -254,6 +263,8 @@ class SaidBackTest {
                   pick(at[1], Value.UnionCondition.values()),
                   pick(at[2], Value.UnionCondition.values()));
       case CAVITY -> new Value.Share(pick(at[0], 0.0, 1.0 / 4, 1.0 / 3, 1.0 / 2, 2.0 / 3, 3.0 / 4));
+      case CAVITY_SHAPE -> pick(at[0], Value.CavityShape.values());
+      case CONNECTOR_LIES -> pick(at[0], Value.ConnectorLies.values());
       case HITCH -> pick(at[0], Value.Hitch.values());
       case WRAPS -> new Value.Wraps(1 + (int) (6 * at[0]));
       case SEAT -> pick(at[0], Value.Seat.values());
@@ -269,7 +280,8 @@ class SaidBackTest {
               at[6] < 0.3
                   ? Optional.empty()
                   : Optional.of(distance(new double[] {at[3], at[4], at[5]})));
-      case INSIDE_ANGLE, BEND -> new Value.Turned(Angle.ofDegrees(grid(at[0], 0, 180, 0.5)));
+      case INSIDE_ANGLE, BEND, CHOKE_ANGLE, BASKET_ANGLE ->
+          new Value.Turned(Angle.ofDegrees(grid(at[0], 0, 180, 0.5)));
       case SLING_POINTS -> new Value.Toward(direction(at));
     };
   }
@@ -287,6 +299,14 @@ class SaidBackTest {
         ? inches(grid(at[0], 0.5, 60, pick(at[2], 1.0, 0.5, 0.25, 0.1)))
         : new Value.Distance(
             Length.ofCentimetres(grid(at[0], 1, 300, pick(at[2], 1.0, 0.5, 0.1))),
+            UnitSystem.METRIC);
+  }
+
+  private static Value thickness(double[] at) {
+    return at[1] < 0.5
+        ? inches(grid(at[0], 0.25, 4, pick(at[2], 1.0, 0.5, 0.25)))
+        : new Value.Distance(
+            Length.ofCentimetres(grid(at[0], 0.5, 10, pick(at[2], 0.1, 0.5, 0.05))),
             UnitSystem.METRIC);
   }
 

@@ -6,8 +6,10 @@ import static rigspeak.answer.Speech.pick;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import rigspeak.catalogue.Catalogue;
 import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Detail;
@@ -25,7 +27,9 @@ import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.Direction;
 import rigspeak.rig.HowGot;
 import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Source;
@@ -34,15 +38,22 @@ import rigspeak.verdict.Check;
 import rigspeak.verdict.CheckKind;
 import rigspeak.verdict.Judge;
 import rigspeak.verdict.Load;
+import rigspeak.verdict.Loss;
+import rigspeak.verdict.Obstacle;
+import rigspeak.verdict.PathVerdict;
 import rigspeak.verdict.Refusal;
 import rigspeak.verdict.Remedy;
 import rigspeak.verdict.Spread;
+import rigspeak.verdict.Swing;
 import rigspeak.verdict.Verdict;
 
 /** Everything that the tool may have to answer: each case by hand, rigs by even samples. */
 final class Situations {
   private static final Catalogue CATALOGUE = Catalogue.bundled();
   private static final Judge JUDGE = new Judge(CATALOGUE);
+
+  private static final Place ONE = Place.redirectNumber(1);
+  private static final Place TWO = Place.redirectNumber(2);
 
   private Situations() {}
 
@@ -71,6 +82,11 @@ final class Situations {
         .with(Slot.RUNNING_OVER, eye(Value.RunningOver.RING))
         .with(Slot.ANCHOR_LEG, eye(leg(60, 180)))
         .with(Slot.WORKING_LEG, eye(new Value.Leg(Direction.straightDown(), Optional.empty())));
+  }
+
+  private static Value.Leg leg(double elevation, double bearing, double length, UnitSystem units) {
+    return new Value.Leg(
+        Direction.ofDegrees(elevation, bearing), Optional.of(metres(length, units)));
   }
 
   private static Value.Leg leg(double elevation, double bearing) {
@@ -125,8 +141,152 @@ final class Situations {
 
   static final int RIG_DIMENSIONS = 18;
 
-  static Verdict judged(Rig rig) {
-    return JUDGE.judge(rig);
+  /** A redirect by itself. */
+  static PathVerdict judged(Rig rig) {
+    return JUDGE.judge(RopePath.alone(rig), ONE);
+  }
+
+  static PathVerdict judged(RopePath path, Place asked) {
+    return JUDGE.judge(path, asked);
+  }
+
+  static Verdict.Judged judgedKnown(UnitSystem units) {
+    return (Verdict.Judged) judged(known(units)).ofAsked();
+  }
+
+  // ---- ropes ----
+
+  /** The verdict on a rope that runs over a single redirect. */
+  static PathVerdict alone(Verdict verdict) {
+    return rope(ONE, Map.of(ONE, verdict));
+  }
+
+  /** A verdict on one support, with another that may be better or worse. */
+  static PathVerdict rope(Place asked, Map<Place, Verdict> supports) {
+    Map<Place, Rig> said = new TreeMap<>();
+    supports.keySet().forEach(place -> said.put(place, Rig.empty()));
+    return new PathVerdict(
+        RopePath.of(said), asked, new TreeMap<>(supports), new TreeMap<>(), Optional.empty());
+  }
+
+  /** Main point and two redirects, wholly known, with legs that have lengths, in either units. */
+  static RopePath wholeRope(UnitSystem units) {
+    Rig main =
+        known(units)
+            .with(Slot.ANCHOR, eye(Value.Anchor.BASE))
+            .with(Slot.ANCHOR_LEG, eye(leg(-88, 180, 12, units)));
+    Rig first =
+        known(units)
+            .with(Slot.ANCHOR, eye(Value.Anchor.BASE))
+            .with(Slot.ANCHOR_LEG, eye(leg(50, 180, 5, units)))
+            .with(Slot.WORKING_LEG, eye(leg(-30, 0, 3, units)));
+    Rig second =
+        known(units)
+            .with(Slot.ANCHOR, eye(Value.Anchor.BASE))
+            .with(Slot.ANCHOR_LEG, eye(leg(30, 180, 3, units)))
+            .with(Slot.WORKING_LEG, eye(leg(-60, 0, 4, units)))
+            .with(Slot.STEM_CLEAR, eye(metres(1, units)));
+    return RopePath.of(
+        Map.of(Place.MAIN_POINT, main.without(Slot.WORKING_LEG), ONE, first, TWO, second));
+  }
+
+  /** Every support of a judged rope asked about, and ropes put together by hand. */
+  static List<PathVerdict> ropes() {
+    List<PathVerdict> all = new ArrayList<>();
+    for (UnitSystem units : UnitSystem.values()) {
+      RopePath whole = wholeRope(units);
+      for (Place place : whole.places()) {
+        all.add(JUDGE.judge(whole, place));
+      }
+      RopePath gap = whole.with(ONE, whole.at(ONE).without(Slot.UNION).without(Slot.HITCH));
+      all.add(JUDGE.judge(gap, TWO));
+      all.add(JUDGE.judge(gap, Place.MAIN_POINT));
+      Rig dead = whole.at(TWO).with(Slot.WOOD, eye(Value.Wood.DEAD));
+      all.add(JUDGE.judge(whole.with(TWO, dead), ONE));
+      Rig thin = whole.at(Place.MAIN_POINT).with(Slot.LIMB_DIAMETER, eye(metres(0.05, units)));
+      all.add(JUDGE.judge(whole.with(Place.MAIN_POINT, thin), TWO));
+    }
+    List<Verdict> verdicts = new ArrayList<>();
+    for (Verdict.Rating rating : Verdict.Rating.values()) {
+      judgedByHand().stream()
+          .filter(judged -> judged.rating() == rating)
+          .limit(20)
+          .forEach(verdicts::add);
+    }
+    otherVerdicts().stream().limit(8).forEach(verdicts::add);
+    for (Verdict here : List.of(verdicts.get(0), verdicts.get(20), new Verdict.WaitsFor(TWO))) {
+      for (Verdict there : verdicts) {
+        all.add(rope(ONE, Map.of(Place.MAIN_POINT, there, ONE, here)));
+        all.add(rope(ONE, Map.of(ONE, here, TWO, there)));
+        all.add(rope(Place.MAIN_POINT, Map.of(Place.MAIN_POINT, here, ONE, there)));
+      }
+    }
+    all.add(rope(TWO, Map.of(ONE, new Verdict.WaitsFor(TWO), TWO, new Verdict.WaitsFor(TWO))));
+    return all;
+  }
+
+  // ---- falls ----
+
+  static List<Loss> losses() {
+    List<Loss> all = new ArrayList<>();
+    all.add(new Loss.NothingElseHolds());
+    all.add(new Loss.NotKnown(ONE, List.of(Slot.WORKING_LEG)));
+    all.add(new Loss.NotKnown(Place.MAIN_POINT, List.of(Slot.ANCHOR_LEG, Slot.WORKING_LEG)));
+    Speech.evenly(
+        6,
+        256,
+        at ->
+            all.add(
+                new Loss.Falls(
+                    pick(at[0], Place.MAIN_POINT, ONE, TWO),
+                    spread(3 * at[1], 1.3),
+                    spread(4 * at[1], 1.3),
+                    bearing(360 * at[2] - 180, 200 * at[3]),
+                    spread(9 * at[3], 1.2),
+                    obstacle(at[4]),
+                    spread(500 + 12_000 * at[5], 1.4),
+                    left(at[2], at[5]))));
+    return all;
+  }
+
+  private static Spread bearing(double nominal, double width) {
+    return new Spread(nominal - width / 2, nominal, nominal + width / 2);
+  }
+
+  private static Obstacle obstacle(double share) {
+    return pick(
+        share,
+        new Obstacle.NotSaid(),
+        new Obstacle.Clear(0.2),
+        new Obstacle.Reached(true, 9 * share, 4 * share),
+        new Obstacle.Reached(false, 9 * share, 4 * share),
+        new Obstacle.Reached(false, 0.1, 0.001));
+  }
+
+  private static Optional<Loss.Left> left(double kind, double use) {
+    return use < 0.1
+        ? Optional.empty()
+        : Optional.of(
+            new Loss.Left(
+                pick(kind, CheckKind.values()), spread(Math.pow(10, 1.5 * use - 0.5), 1.2)));
+  }
+
+  static List<Swing> swings() {
+    List<Swing> all = new ArrayList<>();
+    Speech.evenly(
+        4,
+        128,
+        at ->
+            all.add(
+                new Swing(
+                    pick(at[0], Place.MAIN_POINT, ONE, TWO),
+                    spread(80 * at[1], 1.1),
+                    spread(6 * at[2], 1.2),
+                    spread(8 * at[1], 1.2),
+                    spread(4 * at[1] * at[2], 1.2),
+                    obstacle(at[3]),
+                    45)));
+    return all;
   }
 
   // ---- verdicts put together by hand ----
@@ -135,7 +295,7 @@ final class Situations {
   static List<Verdict.Judged> judgedByHand() {
     List<Verdict.Judged> all = new ArrayList<>();
     for (UnitSystem units : UnitSystem.values()) {
-      Verdict.Judged real = (Verdict.Judged) judged(known(units));
+      Verdict.Judged real = judgedKnown(units);
       for (CheckKind kind : CheckKind.values()) {
         Speech.evenly(6, 48, at -> all.add(byHand(real, kind, at)));
       }
@@ -178,6 +338,20 @@ final class Situations {
         real.governing(),
         Optional.empty(),
         remedies,
+        real.rig());
+  }
+
+  /** A judged rig in which another check governs. */
+  static Verdict.Judged governedBy(Verdict.Judged real, CheckKind kind) {
+    Check check =
+        new Check(kind, spread(900, 1.2), spread(1000, 1.1), spread(0.9, 1.3), 1, List.of());
+    return new Verdict.Judged(
+        Verdict.Rating.MARGINAL,
+        real.load(),
+        List.of(check),
+        check,
+        Optional.empty(),
+        List.of(),
         real.rig());
   }
 
@@ -250,9 +424,17 @@ final class Situations {
   static List<Remedy> remedies() {
     return List.of(
         new Remedy.Wraps(4),
+        new Remedy.Choke(2),
+        new Remedy.Basket(),
+        new Remedy.StrongerSling(Force.ofKilonewtons(31)),
+        new Remedy.StrongerSling(Force.ofPoundsForce(6500)),
         new Remedy.SeatAtTheUnion(),
         new Remedy.NearerTheUnion(Length.ofMetres(1.1)),
         new Remedy.NearerTheUnion(Length.ofMetres(0)),
+        new Remedy.WorkingLeg(Direction.straightDown()),
+        new Remedy.WorkingLeg(Direction.ofDegrees(-65, 150)),
+        new Remedy.WiderAngle(Angle.ofDegrees(125)),
+        new Remedy.SecondRedirect(Direction.ofDegrees(-45, 0)),
         new Remedy.ThickerLimb(Length.ofMetres(0.2345)));
   }
 
@@ -267,8 +449,10 @@ final class Situations {
         around(size * (at[0] - 0.5)),
         around(side),
         pick(at[2], LoadClass.values()),
-        new Spread(0, 180 * at[5], 180),
-        new Spread(0, 2 * Math.cos(Math.PI / 2 * at[5]), 2),
+        at[0] < 0.2 ? Optional.empty() : Optional.of(new Spread(0, 180 * at[5], 180)),
+        at[0] < 0.2
+            ? Optional.empty()
+            : Optional.of(new Spread(0, 2 * Math.cos(Math.PI / 2 * at[5]), 2)),
         spread(size, 1.1),
         spread(size, 1.1),
         spread(2 + 3 * at[0], 1.1));
@@ -311,6 +495,19 @@ final class Situations {
     all.add(new Conflict.OutBeyondLimb());
     all.add(new Conflict.BothPartsOfStationaryRope());
     all.add(new Conflict.SlackWithoutLengths());
+    all.add(new Conflict.ButtThinnerThanLimb());
+    all.add(new Conflict.ShapeOfNoCavity());
+    for (Slot slot : List.of(Slot.CHOKE_ANGLE, Slot.BASKET_ANGLE, Slot.WRAPS)) {
+      all.add(new Conflict.NotOfThisHitch(slot));
+    }
+    all.add(new Conflict.ConnectorOverBark());
+    all.add(new Conflict.MovingRopeFromBase());
+    all.add(new Conflict.AnchorLegWithoutLength());
+    all.add(new Conflict.SharedLegTurns(Place.MAIN_POINT, wide, ONE, narrow));
+    all.add(new Conflict.SharedLegTurns(ONE, Angle.ofDegrees(0.2), TWO, Angle.ofDegrees(-39.6)));
+    for (UnitSystem units : UnitSystem.values()) {
+      all.add(new Conflict.SharedLegLengths(ONE, metres(3, units), TWO, metres(4.5, units)));
+    }
     return all;
   }
 
@@ -322,14 +519,21 @@ final class Situations {
               new Value.Weight(Mass.ofPounds(20), UnitSystem.INCH_POUND),
               new Value.Weight(Mass.ofKilograms(999), UnitSystem.METRIC),
               new Value.Weight(Mass.ofKilograms(1e15), UnitSystem.METRIC));
-      case LIMB_DIAMETER, STEM_DIAMETER, LIMB_LENGTH, OUT, SLACK, STEM_CLEAR ->
+      case LIMB_DIAMETER,
+          LIMB_BUTT,
+          STEM_DIAMETER,
+          SLING_THICKNESS,
+          LIMB_LENGTH,
+          OUT,
+          SLACK,
+          STEM_CLEAR ->
           List.of(
               metres(Length.ofInches(1).metres(), UnitSystem.INCH_POUND),
               metres(0.01, UnitSystem.METRIC),
               metres(Length.ofFeet(199).metres(), UnitSystem.INCH_POUND),
               metres(999, UnitSystem.METRIC),
               metres(1e15, UnitSystem.METRIC));
-      case LIMB_RISE, INSIDE_ANGLE, BEND ->
+      case LIMB_RISE, INSIDE_ANGLE, BEND, CHOKE_ANGLE, BASKET_ANGLE ->
           List.of(
               new Value.Turned(Angle.ofDegrees(-85)),
               new Value.Turned(Angle.ofDegrees(200)),
@@ -350,7 +554,9 @@ final class Situations {
     List<Verdict> all = new ArrayList<>();
     all.add(new Verdict.RefusedOutright(List.of(Refusal.DEAD_WOOD)));
     all.add(new Verdict.RefusedOutright(List.of(Refusal.CRACKED_UNION)));
+    all.add(new Verdict.RefusedOutright(List.of(Refusal.CONNECTOR_OVER_EDGE)));
     all.add(new Verdict.RefusedOutright(List.of(Refusal.values())));
+    all.add(new Verdict.WaitsFor(TWO));
     List<Slot> slots = List.of(Slot.values());
     for (int missing = 1; missing <= slots.size(); missing++) {
       all.add(new Verdict.CannotSay(slots.subList(0, missing), List.of()));
@@ -374,19 +580,35 @@ final class Situations {
     List<Reply> all = new ArrayList<>();
     Rig rig = known(UnitSystem.INCH_POUND);
     List<Reply.Item> items = items(rig);
-    List<Verdict> verdicts = new ArrayList<>(judgedByHand());
-    verdicts.addAll(otherVerdicts());
-    for (Verdict verdict : verdicts) {
-      boolean numbers = verdict instanceof Verdict.Judged;
-      all.add(new Reply.Judged(2, verdict, numbers ? items.subList(0, 3) : List.of()));
+    List<PathVerdict> verdicts = new ArrayList<>();
+    judgedByHand().forEach(verdict -> verdicts.add(alone(verdict)));
+    otherVerdicts().forEach(verdict -> verdicts.add(alone(verdict)));
+    verdicts.addAll(ropes());
+    for (PathVerdict verdict : verdicts) {
+      boolean numbers = verdict.ofGoverning() instanceof Verdict.Judged;
+      all.add(new Reply.Judged(verdict, numbers ? items.subList(0, 3) : List.of()));
       all.add(new Reply.Why(verdict));
       all.add(new Reply.WouldHelp(verdict));
       for (Reply.Change change : Reply.Change.values()) {
-        all.add(new Reply.ClippedIn(3, Optional.of(change), Optional.of(verdict)));
+        all.add(new Reply.ClippedIn(verdict.asked(), Optional.of(change), Optional.of(verdict)));
       }
-      all.add(new Reply.LoadHeard(1, Optional.of(verdict)));
+      all.add(new Reply.LoadHeard(verdict.asked(), Optional.of(verdict)));
+      verdict
+          .losses()
+          .forEach(
+              (place, loss) ->
+                  all.add(new Reply.LetsGo(place, loss, UnitSystem.METRIC, Lanyard.CLIPPED_IN)));
     }
-    all.add(new Reply.Judged(1, verdicts.get(0), List.of()));
+    all.add(new Reply.Judged(verdicts.get(0), List.of()));
+    for (UnitSystem units : UnitSystem.values()) {
+      losses().forEach(loss -> all.add(new Reply.LetsGo(TWO, loss, units, Lanyard.UNKNOWN)));
+      all.add(
+          new Reply.LetsGo(Place.MAIN_POINT, new Loss.NothingElseHolds(), units, Lanyard.RELEASED));
+      swings().forEach(swing -> all.add(new Reply.WouldSwing(swing, units)));
+    }
+    all.add(new Reply.SwingNotKnown(TWO));
+    all.add(new Reply.MissingElsewhere(Place.MAIN_POINT, List.of(Slot.values())));
+    all.add(new Reply.MissingElsewhere(ONE, List.of(Slot.UNION)));
     for (Reply.Item item : items) {
       all.add(new Reply.Taken(List.of(item)));
       all.add(new Reply.AffirmValue(item));
@@ -397,11 +619,11 @@ final class Situations {
       all.add(new Reply.AffirmValue(changed));
     }
     all.add(new Reply.AffirmFirst(new Pending.ClippedIn()));
-    all.add(new Reply.ReadBack(1, items));
-    all.add(new Reply.ReadBack(12, List.of()));
+    all.add(new Reply.ReadBack(Place.MAIN_POINT, items));
+    all.add(new Reply.ReadBack(new Place(12), List.of()));
     all.add(new Reply.Affirmed());
-    all.add(new Reply.VerdictCancelled(List.of(1)));
-    all.add(new Reply.VerdictCancelled(List.of(1, 2, 3)));
+    all.add(new Reply.VerdictCancelled(List.of(ONE)));
+    all.add(new Reply.VerdictCancelled(List.of(Place.MAIN_POINT, ONE, TWO)));
     all.add(new Reply.WhichAngle(Angle.ofDegrees(60)));
     for (Conflict conflict : conflicts()) {
       if (conflict instanceof Conflict.OutOfRange offence) {
@@ -425,10 +647,10 @@ final class Situations {
     all.add(new Reply.AffirmClippedIn());
     for (Reply.Change change : Reply.Change.values()) {
       all.add(new Reply.LanyardFirst(Optional.of(change)));
-      all.add(new Reply.ClippedIn(1, Optional.of(change), Optional.empty()));
+      all.add(new Reply.ClippedIn(ONE, Optional.of(change), Optional.empty()));
     }
-    all.add(new Reply.ClippedIn(1, Optional.empty(), Optional.empty()));
-    all.add(new Reply.LoadHeard(1, Optional.empty()));
+    all.add(new Reply.ClippedIn(Place.MAIN_POINT, Optional.empty(), Optional.empty()));
+    all.add(new Reply.LoadHeard(ONE, Optional.empty()));
     for (Reply.Hold hold : Reply.Hold.values()) {
       all.add(new Reply.HoldLanyard(List.of(hold)));
     }
@@ -436,13 +658,14 @@ final class Situations {
     all.add(new Reply.LanyardReleased());
     for (Lanyard lanyard : Lanyard.values()) {
       all.add(new Reply.Attached(lanyard, List.of()));
-      all.add(new Reply.Attached(lanyard, List.of(1)));
-      all.add(new Reply.Attached(lanyard, List.of(1, 2, 4)));
+      all.add(new Reply.Attached(lanyard, List.of(ONE)));
+      all.add(new Reply.Attached(lanyard, List.of(Place.MAIN_POINT, ONE, TWO)));
     }
-    all.add(new Reply.Turned(2, true));
-    all.add(new Reply.Turned(1, false));
-    all.add(new Reply.NoSuchRedirect(5, 1));
-    all.add(new Reply.NoSuchRedirect(5, 3));
+    all.add(new Reply.Turned(TWO, true));
+    all.add(new Reply.Turned(ONE, false));
+    all.add(new Reply.Turned(Place.MAIN_POINT, false));
+    all.add(new Reply.NoSuchRedirect(new Place(5), 1));
+    all.add(new Reply.NoSuchRedirect(new Place(5), 3));
     all.add(new Reply.NothingToTakeBack());
     all.add(new Reply.StandingBy());
     for (Meaning.Trouble trouble : Meaning.Trouble.values()) {

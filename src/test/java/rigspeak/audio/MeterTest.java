@@ -1,8 +1,6 @@
 package rigspeak.audio;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
@@ -45,10 +43,14 @@ final class MeterTest {
   }
 
   @Test
-  void silenceIsSaidToBeSilence() {
-    assertTrue(Meter.of(Sound.silence(0.1)).isDigitalSilence());
-    assertTrue(new Meter().level().isDigitalSilence(), "nothing taken yet");
-    assertFalse(Meter.of(Sound.of(new short[] {0, 0, 1, 0})).isDigitalSilence());
+  void silenceIsHalfAStepLoud() {
+    assertEquals(Meter.NO_SOUND, Meter.of(Sound.silence(0.1)).peakDecibels());
+    assertEquals(Meter.NO_SOUND, new Meter().level().peakDecibels(), "nothing taken yet");
+    // One step is twice that: 6.0206 dB more.
+    assertEquals(
+        Meter.NO_SOUND + 6.0206,
+        Meter.of(Sound.of(new short[] {0, 0, 1, 0})).peakDecibels(),
+        0.001);
     // Half a step of 32768: 20 log10(0.5 / 32768).
     assertEquals(-96.33, Meter.NO_SOUND, 0.01);
   }

@@ -69,7 +69,7 @@ class SourcesTest {
     addUsed(Resolved.known(bare), used);
     used.add(Resolved.known(stout).gear().choke().source().key());
     used.add(Resolved.known(stout).gear().bend().source().key());
-    Rig main = stout.without(Slot.WORKING_LEG);
+    Rig main = Spoken.with(stout.without(Slot.WORKING_LEG), "canopy anchor");
     RopePath path = RopePath.of(Map.of(Place.MAIN_POINT, main, Place.redirectNumber(1), stout));
     addUsed(((Resolution.Known) Resolved.CATALOGUE.resolve(path, Place.MAIN_POINT)).rig(), used);
     // Of the verdict's own: what the friction of the other supports does.

@@ -15,6 +15,8 @@ import rigspeak.meaning.Meaning;
 import rigspeak.meaning.Meaning.Command;
 import rigspeak.meaning.Meaning.Statement;
 import rigspeak.meaning.Understanding;
+import rigspeak.rig.Place;
+import rigspeak.rig.RopePath;
 
 /**
  * Somebody who says anything at all, but often enough what leads far: whole rigs, checks, the
@@ -28,10 +30,10 @@ final class RandomTalk {
   private static final int STATEMENTS = 400;
 
   /** How often a step of a plan is left out. */
-  private static final double FORGOTTEN = 0.04;
+  private static final double FORGOTTEN = 0.02;
 
   /** Checks of whole rigs are slow; so many of them are made in one talk. */
-  private static final int CHECKS = 8;
+  private static final int CHECKS = 4;
 
   private static final List<Meaning> CHANGE_OVER =
       List.of(
@@ -42,10 +44,16 @@ final class RandomTalk {
           Command.LOADED,
           Command.LANYARD_RELEASED);
 
+  private static final List<Meaning> TAKE_OFF =
+      List.of(Command.TAKE_OFF, Command.CLIPPED_IN, Command.AFFIRM);
+
   private final SplittableRandom random;
   private final List<Statement> statements = new ArrayList<>();
-  private final List<Meaning> goodRig = new ArrayList<>();
+  private final List<Meaning> goodMain = said("main");
+  private final List<Meaning> goodRig = said("good");
+  private final List<Meaning> goodSecond = said("second");
   private final Deque<Meaning> planned = new ArrayDeque<>();
+  private boolean begun;
   private int checks;
 
   RandomTalk(long seed) {
@@ -58,29 +66,53 @@ final class RandomTalk {
         statements.addAll(values.statements());
       }
     }
-    for (String line : Situation.rigs().get("good")) {
-      goodRig.add(meaning(line));
-    }
   }
 
+  private static List<Meaning> said(String rig) {
+    return Situation.rigs().get(rig).stream().map(RandomTalk::meaning).toList();
+  }
+
+  /** Everybody begins with a rope that could be good; what they make of it is their own. */
   Meaning next(Conversation now) {
+    if (!begun) {
+      begun = true;
+      planGoodRope(now);
+    }
     if (random.nextDouble() < FORGOTTEN) {
       planned.poll();
     }
-    if (!planned.isEmpty() && random.nextDouble() < 0.95) {
+    if (!planned.isEmpty() && random.nextDouble() < 0.97) {
       return cheap(planned.poll(), now);
     }
     double draw = random.nextDouble();
     if (draw < 0.02) {
-      if (random.nextBoolean()) {
-        planned.addAll(List.of(Command.AFFIRM, Command.AFFIRM, Command.NEXT));
-      }
-      planned.addAll(goodRig);
-      planned.addAll(CHANGE_OVER);
+      planGoodRope(now);
     } else if (draw < 0.07) {
       planned.addAll(CHANGE_OVER.subList(1 + random.nextInt(4), CHANGE_OVER.size()));
     }
     return cheap(anything(), now);
+  }
+
+  /** The main point, the present redirect or a next one, then perhaps one beyond it. */
+  private void planGoodRope(Conversation now) {
+    planned.addAll(List.of(Command.AFFIRM, Command.AFFIRM));
+    planned.add(new Meaning.GoTo(Place.MAIN_POINT));
+    planned.addAll(goodMain);
+    boolean next = now.rope().present().isMainPoint() || (begun && random.nextBoolean());
+    planned.add(next ? Command.NEXT : new Meaning.GoTo(now.rope().present()));
+    planned.addAll(goodRig);
+    if (random.nextBoolean()) {
+      planned.addAll(CHANGE_OVER);
+    } else {
+      planned.add(meaning("working leg down seventy five toward the tip ten feet by tape"));
+      planned.addAll(CHANGE_OVER.subList(1, CHANGE_OVER.size()));
+      planned.add(Command.NEXT);
+      planned.addAll(goodSecond);
+      planned.addAll(CHANGE_OVER);
+    }
+    if (random.nextBoolean()) {
+      planned.addAll(TAKE_OFF);
+    }
   }
 
   private Meaning anything() {
@@ -95,7 +127,7 @@ final class RandomTalk {
       return new Meaning.Correction(some(random.nextInt(4)));
     }
     if (draw < 0.75) {
-      return new Meaning.GoTo(1 + random.nextInt(4));
+      return new Meaning.GoTo(new Place(random.nextInt(5)));
     }
     if (draw < 0.80) {
       return new Meaning.NotUnderstood(pick(Meaning.Reason.values()), "");
@@ -121,17 +153,21 @@ final class RandomTalk {
     return some;
   }
 
-  /** A check of a whole rig is made only so often. */
+  /** Judging a rope with anything whole on it is made only so often. */
   private Meaning cheap(Meaning meaning, Conversation now) {
-    boolean slow =
-        meaning == Command.CHECK
-            && now.floor().pending().isEmpty()
-            && CATALOGUE.resolve(now.rig()) instanceof Resolution.Known;
-    if (!slow) {
+    boolean judges =
+        meaning == Command.CHECK || meaning == Command.LETS_GO || meaning == Command.SWING;
+    if (!judges || now.floor().pending().isPresent() || !isLastWhole(now.rope())) {
       return meaning;
     }
     checks++;
     return checks <= CHECKS ? meaning : Command.READ_BACK;
+  }
+
+  /** As long as the support nearest the climber is not known, no other is judged by numbers. */
+  private static boolean isLastWhole(Rope rope) {
+    RopePath path = rope.path(rope.present());
+    return CATALOGUE.resolve(path, path.last()) instanceof Resolution.Known;
   }
 
   @SafeVarargs

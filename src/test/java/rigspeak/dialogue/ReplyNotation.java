@@ -4,23 +4,35 @@ import static rigspeak.meaning.Notation.key;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rigspeak.catalogue.Conflict;
 import rigspeak.dialogue.Reply.Item;
 import rigspeak.meaning.Notation;
+import rigspeak.quantity.Length;
+import rigspeak.rig.Place;
 import rigspeak.rig.Slot;
+import rigspeak.verdict.Loss;
+import rigspeak.verdict.Obstacle;
+import rigspeak.verdict.PathVerdict;
+import rigspeak.verdict.Spread;
+import rigspeak.verdict.Swing;
 import rigspeak.verdict.Verdict;
 
-/** How replies are written in the situations: a line of few words for each. */
+/**
+ * How replies are written in the situations: a line of few words for each. A redirect is its
+ * number, the main tie-in point is "main".
+ */
 final class ReplyNotation {
   private static final Pattern ITEM = Pattern.compile("(\\w+ = [^;()]+?)(?: \\(was ([^)]+)\\))?");
 
   /** A line whose end is a list of values. */
   private static final Pattern WITH_ITEMS =
-      Pattern.compile("(taken|affirm|read back \\d+:|scrapped) (\\w+ = .*)");
+      Pattern.compile("(taken|affirm|read back (?:\\d+|main):|scrapped) (\\w+ = .*)");
 
   private static final Pattern RANGE = Pattern.compile("implausible (\\w+ = .*)");
 
@@ -37,13 +49,14 @@ final class ReplyNotation {
     }
     if (reply instanceof Reply.ReadBack back) {
       String items = back.items().isEmpty() ? "nothing" : items(back.items());
-      return "read back " + back.redirect() + ": " + items;
+      return "read back " + place(back.place()) + ": " + items;
     }
     if (reply instanceof Reply.Scrapped scrapped) {
       return "scrapped " + item(scrapped.item());
     }
     if (reply instanceof Reply.Judged judged) {
-      return "judged %d %s%s".formatted(judged.redirect(), whole(judged.verdict()), on(judged));
+      PathVerdict verdict = judged.verdict();
+      return "judged %s %s%s".formatted(place(verdict.asked()), whole(verdict), on(judged));
     }
     if (reply instanceof Reply.Implausible implausible) {
       Conflict.OutOfRange offence = implausible.offence();
@@ -54,7 +67,7 @@ final class ReplyNotation {
     if (reply instanceof Reply.WhichAngle which) {
       return "which angle: " + Notation.number(which.angle().degrees());
     }
-    return ofLanyard(reply).or(() -> ofTalk(reply)).orElseThrow();
+    return ofLanyard(reply).or(() -> ofFall(reply)).or(() -> ofTalk(reply)).orElseThrow();
   }
 
   private static Optional<String> ofLanyard(Reply reply) {
@@ -66,12 +79,12 @@ final class ReplyNotation {
     }
     if (reply instanceof Reply.ClippedIn in) {
       return Optional.of(
-          "clipped in on %d%s, %s"
-              .formatted(in.redirect(), change(in.change()), standing(in.standing())));
+          "clipped in on %s%s, %s"
+              .formatted(place(in.place()), change(in.change()), standing(in.standing())));
     }
     if (reply instanceof Reply.LoadHeard load) {
       return Optional.of(
-          "load heard on %d, %s".formatted(load.redirect(), standing(load.standing())));
+          "load heard on %s, %s".formatted(place(load.place()), standing(load.standing())));
     }
     if (reply instanceof Reply.HoldLanyard hold) {
       return Optional.of(
@@ -82,8 +95,7 @@ final class ReplyNotation {
       return Optional.of("lanyard released");
     }
     if (reply instanceof Reply.Attached attached) {
-      String loaded =
-          attached.loadedRedirects().isEmpty() ? "none" : numbers(attached.loadedRedirects());
+      String loaded = attached.loaded().isEmpty() ? "none" : places(attached.loaded());
       return Optional.of(
           "held by lanyard %s, loaded %s".formatted(key(attached.lanyard()), loaded));
     }
@@ -97,13 +109,16 @@ final class ReplyNotation {
     } else if (reply instanceof Reply.Dropped dropped) {
       line = "dropped " + slots(dropped.slots());
     } else if (reply instanceof Reply.VerdictCancelled cancelled) {
-      line = "verdict cancelled on " + numbers(cancelled.redirects());
+      line = "verdict cancelled on " + places(cancelled.places());
     } else if (reply instanceof Reply.SaidTwice twice) {
       line = "said twice " + twice.slot().key();
     } else if (reply instanceof Reply.Asked asked) {
       line = "asked " + asked.slot().key();
     } else if (reply instanceof Reply.Missing missing) {
       line = "missing " + (missing.slots().isEmpty() ? "nothing" : slots(missing.slots()));
+    } else if (reply instanceof Reply.MissingElsewhere missing) {
+      line =
+          "missing nothing here, %s %s".formatted(place(missing.place()), slots(missing.slots()));
     } else if (reply instanceof Reply.Why why) {
       line = "why " + brief(why.verdict());
     } else if (reply instanceof Reply.WouldHelp help) {
@@ -111,9 +126,11 @@ final class ReplyNotation {
     } else if (reply instanceof Reply.NotJudged) {
       line = "not judged";
     } else if (reply instanceof Reply.Turned turned) {
-      line = "redirect %d %s".formatted(turned.redirect(), turned.begun() ? "begun" : "again");
+      String which =
+          turned.place().isMainPoint() ? "main point" : "redirect " + place(turned.place());
+      line = which + (turned.begun() ? " begun" : " again");
     } else if (reply instanceof Reply.NoSuchRedirect none) {
-      line = "no redirect %d of %d".formatted(none.redirect(), none.howMany());
+      line = "no redirect %s of %d".formatted(place(none.place()), none.howMany());
     } else if (reply instanceof Reply.CorrectionAsked asked) {
       line = "say the right " + asked.slot().key();
     } else if (reply instanceof Reply.NothingToTakeBack) {
@@ -138,8 +155,56 @@ final class ReplyNotation {
     return Optional.ofNullable(line);
   }
 
-  private static String numbers(List<Integer> redirects) {
-    return redirects.stream().map(String::valueOf).collect(Collectors.joining(", "));
+  /** What a fall or a swing comes to with every value at its word, in feet and degrees. */
+  private static Optional<String> ofFall(Reply reply) {
+    if (reply instanceof Reply.LetsGo lets) {
+      return Optional.of("if %s lets go: %s".formatted(place(lets.place()), loss(lets.loss())));
+    }
+    if (reply instanceof Reply.WouldSwing would) {
+      Swing swing = would.swing();
+      return Optional.of(
+          "swing from %s: %.0f deg off plumb, %s to the side, stem %s"
+              .formatted(
+                  place(swing.from()),
+                  swing.offPlumbDeg().nominal(),
+                  feet(swing.offsetM()),
+                  obstacle(swing.obstacle())));
+    }
+    if (reply instanceof Reply.SwingNotKnown unknown) {
+      return Optional.of("swing not known from " + place(unknown.place()));
+    }
+    return Optional.empty();
+  }
+
+  private static String loss(Loss loss) {
+    if (loss instanceof Loss.NotKnown unknown) {
+      return "not known, %s %s".formatted(place(unknown.place()), slots(unknown.legs()));
+    }
+    if (loss instanceof Loss.Falls falls) {
+      return "%s catches, drop %s, stem %s"
+          .formatted(place(falls.catching()), feet(falls.dropM()), obstacle(falls.obstacle()));
+    }
+    return "nothing else holds";
+  }
+
+  private static String obstacle(Obstacle obstacle) {
+    if (obstacle instanceof Obstacle.Clear) {
+      return "clear";
+    }
+    return obstacle instanceof Obstacle.Reached ? "reached" : "not said";
+  }
+
+  private static String feet(Spread metres) {
+    return String.format(Locale.ROOT, "%.2f ft", Length.ofMetres(metres.nominal()).feet());
+  }
+
+  private static String places(List<Place> places) {
+    return places.stream().map(ReplyNotation::place).collect(Collectors.joining(", "));
+  }
+
+  /** A redirect is its number. */
+  private static String place(Place place) {
+    return place.isMainPoint() ? "main" : String.valueOf(place.redirect());
   }
 
   private static String asked(Optional<Slot> slot) {
@@ -156,38 +221,49 @@ final class ReplyNotation {
         : "clipped in";
   }
 
-  private static String standing(Optional<Verdict> verdict) {
+  private static String standing(Optional<PathVerdict> verdict) {
     return verdict.map(ReplyNotation::brief).orElse("not judged");
   }
 
-  private static String brief(Verdict verdict) {
-    if (verdict instanceof Verdict.CannotSay) {
-      return "cannot say";
-    }
-    return verdict instanceof Verdict.Judged judged ? key(judged.rating()) : "refused outright";
+  private static String brief(PathVerdict verdict) {
+    return verdict.ofGoverning() instanceof Verdict.RefusedOutright
+        ? "refused outright"
+        : key(verdict.outcome()).replace('_', ' ');
   }
 
-  private static String whole(Verdict verdict) {
+  /** What governs at another support begins with that support. */
+  private static String whole(PathVerdict verdict) {
+    String where =
+        verdict.governing().equals(verdict.asked()) ? "" : place(verdict.governing()) + " ";
+    return brief(verdict)
+        + because(verdict.ofGoverning())
+            .map(why -> ", " + where + why)
+            .collect(Collectors.joining());
+  }
+
+  private static Stream<String> because(Verdict verdict) {
     if (verdict instanceof Verdict.Judged judged) {
-      return key(judged.rating()) + ", governed by " + judged.governing().kind().key();
+      return Stream.of("governed by " + judged.governing().kind().key());
     }
     if (verdict instanceof Verdict.RefusedOutright outright) {
-      return "refused outright: "
-          + outright.refusals().stream().map(Notation::key).collect(Collectors.joining(", "));
+      return Stream.of(
+          outright.refusals().stream().map(Notation::key).collect(Collectors.joining(", ")));
+    }
+    if (verdict instanceof Verdict.WaitsFor waits) {
+      return Stream.of("waits for " + place(waits.place()));
     }
     Verdict.CannotSay cannot = (Verdict.CannotSay) verdict;
-    String line = "cannot say";
-    if (!cannot.missing().isEmpty()) {
-      line += ", missing " + slots(cannot.missing());
-    }
-    if (!cannot.conflicts().isEmpty()) {
-      line +=
-          ", conflict "
-              + cannot.conflicts().stream()
-                  .map(conflict -> conflict.getClass().getSimpleName())
-                  .collect(Collectors.joining(", "));
-    }
-    return line;
+    Stream<String> missing =
+        cannot.missing().isEmpty() ? Stream.of() : Stream.of("missing " + slots(cannot.missing()));
+    Stream<String> conflicts =
+        cannot.conflicts().isEmpty()
+            ? Stream.of()
+            : Stream.of(
+                "conflict "
+                    + cannot.conflicts().stream()
+                        .map(conflict -> conflict.getClass().getSimpleName())
+                        .collect(Collectors.joining(", ")));
+    return Stream.concat(missing, conflicts);
   }
 
   private static String on(Reply.Judged judged) {
@@ -255,9 +331,10 @@ final class ReplyNotation {
             : " (was " + Notation.expected(Slot.of(slot).orElseThrow(), before) + ")");
   }
 
-  /** A verdict may be told in part: what a situation leaves out it does not claim. */
+  /** A verdict or a fall may be told in part: what a situation leaves out it does not claim. */
   static boolean fits(String expected, String actual) {
-    return expected.equals(actual)
-        || (expected.startsWith("judged ") && actual.startsWith(expected + ","));
+    boolean inPart =
+        Stream.of("judged ", "if ", "swing ").anyMatch(start -> expected.startsWith(start));
+    return expected.equals(actual) || (inPart && actual.startsWith(expected + ","));
   }
 }

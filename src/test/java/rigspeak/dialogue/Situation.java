@@ -26,6 +26,8 @@ record Situation(String theme, String title, List<Exchange> exchanges) {
           "verdicts",
           "lanyard",
           "redirects",
+          "rope-path",
+          "falls",
           "not-understood",
           "the-talk-itself");
 

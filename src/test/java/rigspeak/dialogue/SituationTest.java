@@ -24,6 +24,7 @@ import rigspeak.meaning.Meaning;
 import rigspeak.meaning.Meaning.Trouble;
 import rigspeak.meaning.Notation;
 import rigspeak.meaning.Understanding;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Slot;
 import rigspeak.verdict.Judge;
@@ -44,7 +45,7 @@ class SituationTest {
   void goesAsWritten(Situation situation) {
     Conversation now = Conversation.begin();
     for (Exchange exchange : situation.exchanges()) {
-      if (exchange.said().startsWith("(rig ")) {
+      if (isRig(exchange)) {
         now = sayRig(now, exchange.said());
         continue;
       }
@@ -67,9 +68,9 @@ class SituationTest {
       assertTrue(titles.add(situation.title()), () -> "twice: " + situation);
       assertTrue(!situation.exchanges().isEmpty(), situation::toString);
       for (Exchange exchange : situation.exchanges()) {
-        boolean rig = exchange.said().startsWith("(rig ");
         assertTrue(
-            rig != !exchange.replies().isEmpty(), () -> situation + ", line " + exchange.line());
+            isRig(exchange) != !exchange.replies().isEmpty(),
+            () -> situation + ", line " + exchange.line());
       }
     }
   }
@@ -83,7 +84,7 @@ class SituationTest {
             situation -> {
               Conversation now = Conversation.begin();
               for (Exchange exchange : situation.exchanges()) {
-                if (exchange.said().startsWith("(rig ")) {
+                if (isRig(exchange)) {
                   now = sayRig(now, exchange.said());
                 } else if (!exchange.said().equals("check redirect")) {
                   Turn turn = DIALOGUE.step(now, meaning(exchange.said(), now));
@@ -123,10 +124,26 @@ class SituationTest {
     };
   }
 
-  /** Every line of the rig is taken as it stands, without a word of doubt. */
+  private static boolean isRig(Exchange exchange) {
+    return exchange.said().matches("\\((rig|support) \\w+\\)");
+  }
+
+  /** "(support x)" says x alone; "(rig x)" describes the main point first, then turns back. */
   private static Conversation sayRig(Conversation before, String call) {
+    String name = call.substring(call.indexOf(' ') + 1, call.length() - 1);
+    if (call.startsWith("(support ")) {
+      return saySupport(before, name);
+    }
+    Conversation now = DIALOGUE.step(before, new Meaning.GoTo(Place.MAIN_POINT)).next();
+    now = saySupport(now, "main");
+    now = DIALOGUE.step(now, new Meaning.GoTo(before.rope().present())).next();
+    return saySupport(now, name);
+  }
+
+  /** Every line is taken as it stands, without a word of doubt. */
+  private static Conversation saySupport(Conversation before, String name) {
     Conversation now = before;
-    for (String line : RIGS.get(call.substring("(rig ".length(), call.length() - 1))) {
+    for (String line : RIGS.get(name)) {
       Turn turn = DIALOGUE.step(now, meaning(line, now));
       assertEquals(1, turn.replies().size(), line);
       assertInstanceOf(Reply.Taken.class, turn.replies().get(0), line);

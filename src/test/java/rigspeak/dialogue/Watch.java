@@ -12,14 +12,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import rigspeak.dialogue.Reply.Item;
 import rigspeak.meaning.Meaning;
 import rigspeak.meaning.Meaning.Command;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
-import rigspeak.verdict.Verdict;
+import rigspeak.verdict.Loss;
+import rigspeak.verdict.PathVerdict;
 
 /**
  * Keeps a record of its own of one conversation, from nothing but what was meant and what was
@@ -34,6 +39,8 @@ final class Watch {
           Command.READ_BACK,
           Command.SAY_AGAIN,
           Command.ATTACHMENTS,
+          Command.LETS_GO,
+          Command.SWING,
           Command.STAND_BY,
           Command.STOP_TALKING,
           Command.BRIEF,
@@ -46,22 +53,28 @@ final class Watch {
   /** Each value that was read back, by slot. */
   private final Map<Slot, Set<Said>> readBack = new EnumMap<>(Slot.class);
 
-  /** The verdict that stands, and the rig that it was given on, by redirect. */
-  private final Map<Integer, Verdict> verdicts = new HashMap<>();
+  /** The verdict that stands, and the rope that it was given on, by the support asked about. */
+  private final Map<Place, PathVerdict> verdicts = new HashMap<>();
 
-  private final Map<Integer, Rig> judgedRigs = new HashMap<>();
-  private final Set<Integer> loaded = new TreeSet<>();
+  private final Map<Place, SortedMap<Place, Rig>> judgedRopes = new HashMap<>();
+
+  /** Redirects that the rope runs over, and supports whose rope was said to be loaded. */
+  private final Set<Place> on = new TreeSet<>();
+
+  private final Set<Place> loaded = new TreeSet<>();
   private Optional<Item> waitingForAffirm = Optional.empty();
   private boolean clippedInRepeated;
-  private int present = 1;
+  private Place present = Place.redirectNumber(1);
 
   int releases;
   int good;
+  int goodOfMany;
   int cancelled;
   int clippedIn;
+  int takenOffKnowing;
 
   void see(Conversation before, Meaning meaning, Turn turn) {
-    assertEquals(present, before.redirects().number());
+    assertEquals(present, before.rope().present());
     note(before, meaning, turn);
     assertNeverMute(meaning, turn);
     assertTalkChangesNothing(before, meaning, turn);
@@ -69,10 +82,10 @@ final class Watch {
     assertNothingVanishesUnsaid(before, turn);
     assertVerdictsFallAloud(before, turn);
     assertGate(before, meaning, turn);
-    assertMoved(meaning, turn);
+    assertMoved(before, meaning, turn);
     assertWrongIsGone(meaning, turn);
     assertWaiting(before, meaning, turn);
-    assertRedirects(before, meaning, turn);
+    assertSupports(before, meaning, turn);
     assertTold(meaning, turn);
   }
 
@@ -89,18 +102,24 @@ final class Watch {
       if (reply instanceof Reply.Taken taken) {
         taken.items().forEach(this::read);
       } else if (reply instanceof Reply.Judged judged) {
-        verdicts.put(judged.redirect(), judged.verdict());
-        judgedRigs.put(judged.redirect(), before.rig());
-        assertJudged(before, judged);
+        verdicts.put(present, judged.verdict());
+        judgedRopes.put(present, rope(before, present));
+        assertJudged(before, judged.verdict());
       } else if (reply instanceof Reply.VerdictCancelled fallen) {
         cancelled++;
-        fallen.redirects().forEach(verdicts::remove);
+        fallen.places().forEach(verdicts::remove);
       } else if (reply instanceof Reply.LoadHeard load) {
-        loaded.add(load.redirect());
+        loaded.add(load.place());
+        on.add(load.place());
       } else if (reply instanceof Reply.ClippedIn in && in.change().isPresent()) {
-        loaded.remove(in.redirect());
+        loaded.remove(in.place());
+        if (in.change().get() == Reply.Change.SET) {
+          on.add(in.place());
+        } else {
+          on.remove(in.place());
+        }
       } else if (reply instanceof Reply.Turned turned) {
-        present = turned.redirect();
+        present = turned.place();
       }
     }
     noteWhatWaits(meaning, turn);
@@ -140,22 +159,35 @@ final class Watch {
     readBack.computeIfAbsent(item.slot(), slot -> new HashSet<>()).add(item.said());
   }
 
-  private Optional<Verdict> standing(int redirect) {
-    return Optional.ofNullable(verdicts.get(redirect));
+  private Optional<PathVerdict> standing(Place place) {
+    return Optional.ofNullable(verdicts.get(place));
   }
 
-  private static boolean isGood(Verdict verdict) {
-    return verdict instanceof Verdict.Judged judged && judged.rating() == Verdict.Rating.GOOD;
+  /** What the rope runs over: the main point, what was set or loaded, and this one. */
+  private SortedMap<Place, Rig> rope(Conversation now, Place place) {
+    SortedMap<Place, Rig> rope = new TreeMap<>();
+    List<Support> all = now.rope().all();
+    for (int i = 0; i < all.size(); i++) {
+      Place other = new Place(i);
+      if (i == 0 || other.equals(place) || on.contains(other)) {
+        rope.put(other, all.get(i).said());
+      }
+    }
+    return rope;
   }
 
   // ---- the rules ----
 
-  /** Good is said only of a rig of which every value was read back and none waits or is wrong. */
-  private void assertJudged(Conversation before, Reply.Judged judged) {
+  /** Good is said only of a whole rope of which nothing is missing, waits or was called wrong. */
+  private void assertJudged(Conversation before, PathVerdict verdict) {
+    assertEquals(present, verdict.asked());
     assertEquals(Optional.empty(), before.floor().pending());
-    if (isGood(judged.verdict())) {
+    if (verdict.isGood()) {
+      SortedMap<Place, Rig> rope = rope(before, present);
       good++;
-      assertEquals(Set.of(), before.rig().withdrawn());
+      goodOfMany += rope.size() > 2 ? 1 : 0;
+      assertEquals(rope.keySet(), verdict.supports().keySet());
+      WholeRope.assertWhole(rope);
     }
   }
 
@@ -171,7 +203,7 @@ final class Watch {
             || (meaning instanceof Command command && TALK.contains(command))
             || isAffirmFirst(turn);
     if (talk) {
-      assertEquals(before.redirects(), turn.next().redirects());
+      assertEquals(before.rope(), turn.next().rope());
       assertEquals(before.gate(), turn.next().gate());
       assertEquals(before.floor().pending(), turn.next().floor().pending());
     }
@@ -189,7 +221,7 @@ final class Watch {
 
   /** A value that stood or waited and does so no longer is named in the reply. */
   private static void assertNothingVanishesUnsaid(Conversation before, Turn turn) {
-    if (before.redirects().number() != turn.next().redirects().number()) {
+    if (!before.rope().present().equals(turn.next().rope().present())) {
       return;
     }
     Set<Slot> gone = heldSlots(before);
@@ -226,30 +258,31 @@ final class Watch {
     return reply instanceof Reply.WhichAngle ? Set.of(Slot.INSIDE_ANGLE, Slot.BEND) : Set.of();
   }
 
-  /** A verdict stands only on the very rig that it was given on, and falls aloud. */
+  /** A verdict stands only on the very rope that it was given on, falls aloud, and stays down. */
   private void assertVerdictsFallAloud(Conversation before, Turn turn) {
-    List<Support> after = turn.next().redirects().all();
-    for (int i = 0; i < after.size(); i++) {
-      Optional<Verdict> standing = after.get(i).verdict();
-      assertEquals(standing(i + 1), standing, "redirect " + (i + 1));
+    for (Place place : places(turn.next())) {
+      Optional<PathVerdict> standing = turn.next().rope().standing(place);
+      assertEquals(standing(place), standing, place.key());
       if (standing.isPresent()) {
-        assertEquals(judgedRigs.get(i + 1), after.get(i).said());
+        assertEquals(judgedRopes.get(place), rope(turn.next(), place), place.key());
       }
     }
-    for (int i = 0; i < before.redirects().all().size(); i++) {
-      Support old = before.redirects().all().get(i);
-      if (old.verdict().isPresent() && !old.said().equals(after.get(i).said())) {
-        assertTrue(names(turn, i + 1), "not said to be cancelled: " + (i + 1));
-      }
+    for (Place place : places(before)) {
+      boolean fell =
+          before.rope().standing(place).isPresent() && turn.next().rope().standing(place).isEmpty();
+      assertTrue(!fell || names(turn, place), () -> "not said to be cancelled: " + place);
     }
   }
 
-  private static boolean names(Turn turn, int redirect) {
+  private static List<Place> places(Conversation now) {
+    return IntStream.range(0, now.rope().all().size()).mapToObj(Place::new).toList();
+  }
+
+  private static boolean names(Turn turn, Place place) {
     return turn.replies().stream()
         .anyMatch(
             reply ->
-                reply instanceof Reply.VerdictCancelled fallen
-                    && fallen.redirects().contains(redirect));
+                reply instanceof Reply.VerdictCancelled fallen && fallen.places().contains(place));
   }
 
   private void assertGate(Conversation before, Meaning meaning, Turn turn) {
@@ -275,8 +308,8 @@ final class Watch {
       releases++;
       assertEquals(Command.LANYARD_RELEASED, meaning);
       assertTrue(released);
-      assertTrue(standing(present).filter(Watch::isGood).isPresent(), "released, not good");
-      assertEquals(judgedRigs.get(present), before.rig());
+      assertTrue(standing(present).filter(PathVerdict::isGood).isPresent(), "released, not good");
+      assertEquals(judgedRopes.get(present), rope(before, present));
       assertTrue(loaded.contains(present), "released, not loaded");
       assertFalse(before.floor().pending().orElse(null) instanceof Pending.Values);
       assertEquals(Set.of(), before.rig().withdrawn());
@@ -291,21 +324,36 @@ final class Watch {
     return turn.replies().stream().anyMatch(Reply.LoadHeard.class::isInstance);
   }
 
-  /** Hands on the redirect: nothing that was known of it stands, and nothing is loaded. */
-  private static void assertMoved(Meaning meaning, Turn turn) {
+  /** Hands on a support: it is not loaded; moved or taken off, its verdict is gone. */
+  private void assertMoved(Conversation before, Meaning meaning, Turn turn) {
     if (meaning == Command.SAY_AGAIN) {
       return;
     }
     for (Reply reply : turn.replies()) {
       if (reply instanceof Reply.ClippedIn in && in.change().isPresent()) {
-        Support support = turn.next().redirects().support();
-        assertFalse(support.loaded(), "in hand and loaded");
-        assertEquals(support.verdict(), in.standing());
-        if (in.change().get() != Reply.Change.SET) {
-          assertEquals(Optional.empty(), support.verdict(), "moved and judged");
-        }
+        boolean set = in.change().get() == Reply.Change.SET;
+        Rope rope = turn.next().rope();
+        assertEquals(set ? Support.State.SET : Support.State.OFF, rope.support().state());
+        assertEquals(rope.standing(present), in.standing());
+        assertTrue(set || in.standing().isEmpty(), "moved and judged");
+        assertLossTold(before.rope().standing(present), !set, turn);
       }
     }
+  }
+
+  /** Whoever takes a support off is told what its loss would do, where that is known. */
+  private void assertLossTold(Optional<PathVerdict> stood, boolean off, Turn turn) {
+    Optional<Loss> known =
+        stood
+            .map(verdict -> verdict.losses().get(present))
+            .filter(loss -> off && !(loss instanceof Loss.NotKnown));
+    assertEquals(
+        known.stream().toList(),
+        turn.replies().stream()
+            .filter(Reply.LetsGo.class::isInstance)
+            .map(reply -> ((Reply.LetsGo) reply).loss())
+            .toList());
+    takenOffKnowing += known.isPresent() ? 1 : 0;
   }
 
   /** A value that cannot be, or was called wrong, stands no longer. */
@@ -341,9 +389,9 @@ final class Watch {
         () -> before.floor().pending() + " " + meaning);
   }
 
-  private void assertRedirects(Conversation before, Meaning meaning, Turn turn) {
-    List<Support> was = before.redirects().all();
-    List<Support> is = turn.next().redirects().all();
+  private void assertSupports(Conversation before, Meaning meaning, Turn turn) {
+    List<Support> was = before.rope().all();
+    List<Support> is = turn.next().rope().all();
     assertEquals(was.size() + (isBegun(meaning, turn) ? 1 : 0), is.size());
     for (int i = 0; i < is.size(); i++) {
       for (Slot slot : Slot.values()) {
@@ -351,7 +399,7 @@ final class Watch {
           assertEquals(turn.next().rig().said(slot), is.get(i).said().said(slot));
         } else if (i >= was.size()) {
           assertTrue(!is.get(i).said().has(slot), () -> "taken along: " + slot);
-        } else if (i + 1 != before.redirects().number()) {
+        } else if (i != before.rope().present().redirect()) {
           assertEquals(was.get(i).said().said(slot), is.get(i).said().said(slot));
         }
       }
@@ -365,7 +413,7 @@ final class Watch {
   /** What the tool says holds the climber is what holds him. */
   private void assertTold(Meaning meaning, Turn turn) {
     Conversation now = turn.next();
-    assertEquals(List.copyOf(loaded), now.redirects().loaded());
+    assertEquals(List.copyOf(loaded), now.rope().loaded());
     if (meaning == Command.ATTACHMENTS) {
       assertEquals(
           List.of(new Reply.Attached(now.gate().lanyard(), List.copyOf(loaded))), turn.replies());

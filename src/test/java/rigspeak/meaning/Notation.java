@@ -26,7 +26,7 @@ import rigspeak.rig.Value;
  * conversion of what the file expects is the test's own, from the units' definitions.
  *
  * <ul>
- *   <li>{@code in, ft, cm, m}; feet and inches add up
+ *   <li>{@code in, ft, mm, cm, m}; feet and inches add up
  *   <li>{@code lb, kg}; {@code lbf, kN}; {@code deg}; {@code turns}
  *   <li>{@code 1/3}: share of the diameter
  *   <li>{@code elevation E bearing B}: degrees, up positive; 0 to the tip, 90 left, 180 to the stem
@@ -39,6 +39,7 @@ public final class Notation {
   private static final BigDecimal INCH = new BigDecimal("0.0254");
 
   private static final BigDecimal FOOT = INCH.multiply(new BigDecimal(12));
+  private static final BigDecimal MILLIMETRE = new BigDecimal("0.001");
   private static final BigDecimal CENTIMETRE = new BigDecimal("0.01");
 
   /** Exact: the avoirdupois pound of 1959 in kilograms. */
@@ -48,7 +49,8 @@ public final class Notation {
   private static final BigDecimal POUND_FORCE = POUND.multiply(new BigDecimal("9.80665"));
 
   private static final MathContext TEN_DIGITS = new MathContext(10);
-  private static final Pattern AMOUNT = Pattern.compile("(-?[\\d.]+) (in|ft|cm|m|lbf|lb|kg|kN)\\b");
+  private static final Pattern AMOUNT =
+      Pattern.compile("(-?[\\d.]+) (in|ft|mm|cm|m|lbf|lb|kg|kN)\\b");
   private static final Pattern POINTING =
       Pattern.compile("elevation (-?[\\d.]+) bearing (-?[\\d.]+)(?: length (.+))?");
 
@@ -186,6 +188,7 @@ public final class Notation {
     return switch (name) {
       case "in" -> INCH;
       case "ft" -> FOOT;
+      case "mm" -> MILLIMETRE;
       case "cm" -> CENTIMETRE;
       case "lb" -> POUND;
       case "lbf" -> POUND_FORCE;

@@ -109,7 +109,7 @@ class SaidAndMeantTest {
       return ("correct " + notation(correction.statements())).strip();
     }
     if (meaning instanceof Meaning.GoTo goTo) {
-      return "go to " + goTo.redirect();
+      return "go to " + goTo.place().key();
     }
     if (meaning instanceof Meaning.NotUnderstood missed) {
       return "? " + Notation.key(missed.reason());

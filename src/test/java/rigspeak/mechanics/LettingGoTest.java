@@ -216,6 +216,41 @@ class LettingGoTest {
     assertEquals(Impact.peakN(WEIGHT_N, MODULUS_N, high.dropM() / 10), high.peakTensionN(), 1e-9);
   }
 
+  /**
+   * A climber level with A, 6 m out on 10 m of rope, falls 8 m; cos t = 0.8, sin t = 0.6. By hand,
+   * in weights: F = 0.8 + 2 * 8 * 0.36 / 10 = 1.376, B = 1 + 2 (2 + 2.88) / 10 = 1.976. A level
+   * climber is not above A, so the lower ceiling counts.
+   */
+  @Test
+  void levelWithThePreviousSupport() {
+    LettingGo fall = LettingGo.of(new FreedRope(10, 6, 0, 0), 1000, 100_000);
+    double bounce = Math.sqrt(1.376 * 1.376 + 2 * 100 * 0.64 * 0.8);
+    assertEquals(1000 * (1.376 + bounce), fall.catchTensionN(), 1e-6);
+    assertEquals(1000 * 1.976, fall.swingTensionN(), 1e-6);
+    assertEquals(1000 * (1.376 + bounce + 2 * (1.976 - 1.376)), fall.peakTensionN(), 1e-6);
+    // The whole drop of 10 m would allow more.
+    assertTrue(fall.peakTensionN() < 1000 * (1 + Math.sqrt(1 + 2 * 100)));
+  }
+
+  /** What is a rounding depends on the rope: a thousand-millionth of it. */
+  @Test
+  void aClimberWithinARoundingOfThePlumbLineHasNoBearing() {
+    for (double ropeM : new double[] {0.5, 10, 60}) {
+      FreedRope plumb = nearlyPlumb(ropeM, 0.5e-9);
+      assertEquals(0, plumb.outM());
+      assertEquals(0, plumb.bearingRad());
+      FreedRope off = nearlyPlumb(ropeM, 2e-9);
+      assertEquals(2e-9 * ropeM, off.outM(), 1e-15 * ropeM);
+      assertEquals(Math.PI / 2, off.bearingRad(), 1e-6);
+    }
+  }
+
+  /** The previous support straight above, the climber a share of the rope to the right of it. */
+  private static FreedRope nearlyPlumb(double ropeM, double share) {
+    Vector3D toClimber = new Vector3D(0, -2 * share, -1);
+    return FreedRope.ofLegs(Vector3D.PLUS_K, ropeM / 2, toClimber, ropeM / 2);
+  }
+
   @Test
   void aRopeThatIsStraightThroughSwingsAtOnce() {
     FreedRope rope =

@@ -108,6 +108,22 @@ class LoadedSupportTest {
     assertTrue(Vector3D.distance(legs.pullN(), bend.pullN()) < 1e-6, bend.toString());
   }
 
+  /** Said by its angle, a rope carries as much in each leg as one whose legs were said. */
+  @ParameterizedTest
+  @CsvSource({"TOWARD_ANCHOR, 1.3691", "TOWARD_CLIMBER, 0.7304", "NONE, 1"})
+  void frictionActsOnAnAngleAsOnLegs(Creep creep, double anchorOverWorking) {
+    ResolvedRig rig =
+        rig("stationary rope inside angle ninety sling points down forty five toward the stem");
+    var point = rig.nominal().with(Measure.ROPE_FRICTION, 0.2);
+    LoadedSupport support = LoadedSupport.of(rig, point, creep);
+    assertEquals(WEIGHT_N, support.workingTensionN(), 1e-9);
+    // A quarter turn with friction 0.2: exp(0.2 pi / 2) = 1.3691, and 1 / 1.3691 = 0.7304.
+    assertEquals(anchorOverWorking * WEIGHT_N, support.anchorTensionN(), 0.5e-4 * WEIGHT_N);
+    // Legs square to each other: Pythagoras.
+    assertEquals(
+        Math.hypot(1, anchorOverWorking) * WEIGHT_N, support.pullN().getNorm(), 1e-4 * WEIGHT_N);
+  }
+
   private static LoadedSupport still(String rope) {
     ResolvedRig rig = rig("stationary rope " + rope);
     return LoadedSupport.of(rig, rig.nominal(), Creep.NONE);

@@ -128,6 +128,30 @@ class PendulumTest {
     assertInstanceOf(SwingEnd.Turns.class, new Pendulum(10, Math.PI / 2, 0).end());
   }
 
+  /**
+   * Source 22. As fast at the lowest point as a fall from the height of the support makes it, the
+   * climber comes to rest level with the support; with the speed of a fall of 5/2 of the rope the
+   * rope is just taut at the top. Both heights come out of their division without rounding.
+   */
+  @Test
+  void theLastSwingThatTurnsAndTheFirstThatGoesRound() {
+    double fallM = 14.0 * 14.0 / (2 * G);
+    SwingEnd level = new Pendulum(fallM, 0, 14).end();
+    assertEquals(Math.PI / 2, assertInstanceOf(SwingEnd.Turns.class, level).fromPlumbRad(), 1e-12);
+    assertEquals(new SwingEnd.GoesRound(Math.PI), new Pendulum(fallM / 2.5, 0, 14).end());
+  }
+
+  /** What is a rounding depends on the rope: a thousand-millionth of it. */
+  @Test
+  void anObstacleThatIsMissedByARoundingIsReached() {
+    for (double ropeM : new double[] {0.5, 10, 60}) {
+      Pendulum swing = new Pendulum(ropeM, Math.PI / 3, 0);
+      double mostM = swing.outM() + swing.farOutM();
+      assertInstanceOf(Reached.class, swing.arrivalAt(mostM + 0.5e-9 * ropeM));
+      assertInstanceOf(Clear.class, swing.arrivalAt(mostM + 2e-9 * ropeM));
+    }
+  }
+
   @Test
   void fartherOutIsNeverSofter() {
     Samples.over(1, 40, 0, 0.95)

@@ -16,7 +16,7 @@ class TimedMotionTest {
   private static final int MOTIONS = 5000;
 
   /** Complete elliptic integral by the arithmetic-geometric mean: T/T0 = 1 / agm(1, cos(t0/2)). */
-  private static double overSmall(double amplitudeRad) {
+  static double overSmall(double amplitudeRad) {
     double a = 1;
     double b = Math.cos(amplitudeRad / 2);
     while (Math.abs(a - b) > 1e-15) {
@@ -150,6 +150,27 @@ class TimedMotionTest {
                 assertTrue(now.timeS() <= tautS || reachM >= p[0] * (1 - 1e-8), "inside it");
               }
             });
+  }
+
+  /** It starts at rest where the climber was, and is followed in small steps to its end. */
+  @Test
+  void isFollowedFromTheStart() {
+    TimedMotion motion = TimedMotion.of(new FreedRope(10, 6, 3, 0));
+    List<Moment> moments = motion.moments();
+    assertEquals(new Moment(What.START, 0, 6, 3, 0, 0), moments.get(0));
+    double stepS = 0.1 * Math.sqrt(10 / G);
+    for (int i = 1; i < moments.size(); i++) {
+      assertTrue(moments.get(i).timeS() - moments.get(i - 1).timeS() <= stepS * (1 + 1e-9));
+    }
+  }
+
+  /** A taut rope level with A does not fall first: from there it is a quarter of a period. */
+  @Test
+  void aLevelRopeSwingsAtOnce() {
+    TimedMotion motion = TimedMotion.of(new FreedRope(10, 10, 0, 0));
+    assertEquals(0, moment(motion, What.TAUT).timeS());
+    double quarterS = quarterS(10, Math.PI / 2);
+    assertEquals(quarterS, moment(motion, What.LOWEST).timeS(), 1e-8 * quarterS);
   }
 
   private static double energy(Moment moment) {

@@ -28,6 +28,7 @@ class GoodMeansGoodTest {
 
   /** Each verdict comes up often enough for what is said of all rigs to mean something. */
   @Test
+  @Tag("sampled")
   void goodMarginalAndRefusedRigsAllComeUp() {
     Map<Rating, Integer> count = new EnumMap<>(Rating.class);
     for (QuickLook look : QuickLook.everyday()) {
@@ -40,6 +41,7 @@ class GoodMeansGoodTest {
   }
 
   @Test
+  @Tag("sampled")
   void theGoodRigsThatAreNearestToTheirLimits() {
     List<Judged> good = new ArrayList<>();
     for (QuickLook look : QuickLook.everyday()) {

@@ -3,6 +3,7 @@ package rigspeak.verdict;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rigspeak.rig.Measure;
@@ -71,6 +72,7 @@ class MeasureAgainTest {
   /** Friction has the widest bounds of all, but nobody can measure it aloft. */
   @ParameterizedTest
   @CsvSource({"over ring", "over carabiner"})
+  @Tag("sampled")
   void frictionIsNeverAskedFor(String over) {
     for (QuickLook look : QuickLook.everyday().subList(0, 100)) {
       if (look.rating() == Rating.MARGINAL) {

@@ -149,6 +149,7 @@ class NeverBetterTest {
 
   @ParameterizedTest
   @MethodSource("changes")
+  @Tag("sampled")
   void aChangeForTheWorse(Change change) {
     neverBetter(change, QuickLook.everyday());
   }

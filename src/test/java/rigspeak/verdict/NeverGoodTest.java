@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -206,6 +207,7 @@ class NeverGoodTest {
 
   /** A sling seen opposite to where its legs pull it. */
   @Test
+  @Tag("sampled")
   void whateverTheSlingIsSeenToDoAgainstItsLoad() {
     List<String> rated = new ArrayList<>();
     int tried = 0;

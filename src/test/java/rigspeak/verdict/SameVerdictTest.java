@@ -44,6 +44,7 @@ class SameVerdictTest {
   private static final double POUND = 0.45359237;
 
   @Test
+  @Tag("sampled")
   void feetAndPoundsLoadLikeMetresAndKilograms() {
     RandomGenerator random = new MersenneTwister(21);
     for (QuickLook metric : QuickLook.everyday()) {
@@ -133,6 +134,7 @@ class SameVerdictTest {
   }
 
   @Test
+  @Tag("sampled")
   void aMirroredRigGetsTheMirroredAnswer() {
     RandomGenerator random = new MersenneTwister(22);
     for (QuickLook look : QuickLook.everyday()) {
@@ -158,6 +160,7 @@ class SameVerdictTest {
   }
 
   @Test
+  @Tag("sampled")
   void aMirrorSwapsTheSidesOfTheLoad() {
     for (QuickLook look : QuickLook.everyday().subList(0, 200)) {
       mirroredLoad(look.load(), QuickLook.at(mirrored(look.rig())).load());
@@ -208,6 +211,7 @@ class SameVerdictTest {
    * less against some sides than against others.)
    */
   @Test
+  @Tag("sampled")
   void turningTheRopeRoundAnUprightLeaderOnlyTurnsTheLoad() {
     int turned = 0;
     for (QuickLook here : QuickLook.everyday()) {
@@ -258,6 +262,7 @@ class SameVerdictTest {
 
   /** Looking closer at the same values: less can be true, so the worst is never worse. */
   @Test
+  @Tag("sampled")
   void byTapeIsNeverWiderThanByEye() {
     int compared = 0;
     int narrowed = 0;

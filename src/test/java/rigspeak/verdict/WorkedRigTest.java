@@ -11,6 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -110,6 +111,17 @@ class WorkedRigTest {
       assertEquals(worked.expected().get("largest"), judged.governing().kind().key());
     }
     assertEquals(most > 1, judged.rating() == Rating.REFUSE);
+  }
+
+  /** What was worked out apart is checked by the program, all of it. */
+  @ParameterizedTest
+  @MethodSource("workedRigs")
+  void noCheckIsDropped(Worked worked) {
+    Set<CheckKind> expected = EnumSet.allOf(CheckKind.class);
+    expected.removeIf(kind -> !worked.expected().containsKey(kind.key()));
+    Set<CheckKind> made = EnumSet.noneOf(CheckKind.class);
+    QuickLook.judged(Spoken.rig(worked.said())).checks().forEach(check -> made.add(check.kind()));
+    assertEquals(expected, made);
   }
 
   /**

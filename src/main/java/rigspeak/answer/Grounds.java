@@ -1,0 +1,113 @@
+package rigspeak.answer;
+
+import static rigspeak.answer.Sentences.list;
+import static rigspeak.answer.Sentences.sentence;
+import static rigspeak.answer.Sentences.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigspeak.answer.Amounts.Round;
+import rigspeak.quantity.Length;
+import rigspeak.quantity.UnitSystem;
+import rigspeak.rig.Estimate;
+import rigspeak.rig.Measure;
+import rigspeak.rig.ResolvedRig;
+import rigspeak.rig.Slot;
+import rigspeak.rig.Source;
+import rigspeak.rig.Value;
+import rigspeak.verdict.CheckKind;
+import rigspeak.verdict.Verdict;
+
+/** What the numbers of a verdict rest on. */
+final class Grounds {
+  private final Form form;
+
+  Grounds(Form form) {
+    this.form = form;
+  }
+
+  String of(Verdict.Judged judged) {
+    return text(union(judged), assumptions(judged.rig()));
+  }
+
+  /** Where a union takes strength away, nobody has tested how much on limbs of this size. */
+  private static String union(Verdict.Judged judged) {
+    CheckKind kind = judged.governing().kind();
+    boolean atUnion = kind == CheckKind.LIMB_AT_UNION || kind == CheckKind.SHEAR_AT_UNION;
+    return atUnion && mayWeaken(judged.rig())
+        ? "Figures for such a union come from small, young wood."
+        : "";
+  }
+
+  private static boolean mayWeaken(ResolvedRig rig) {
+    Estimate limb =
+        rig.measures().getOrDefault(Measure.LIMB_BUTT, rig.measures().get(Measure.LIMB_DIAMETER));
+    Estimate stem = rig.measures().get(Measure.STEM_DIAMETER);
+    return rig.union().factor(limb.high() / stem.low()) < 1;
+  }
+
+  private String assumptions(ResolvedRig rig) {
+    List<String> taken = new ArrayList<>();
+    Value.Species species =
+        rig.said().value(Slot.SPECIES, Value.Species.class).orElse(Value.Species.unknown());
+    if (species.isUnknown()) {
+      taken.add("the weakest wood");
+    } else if (rig.wood().species().isEmpty()) {
+      taken.add("the weakest " + SpeciesName.of(species));
+    }
+    rig.assumptions().forEach(each -> taken.add(assumption(each.slot(), rig)));
+    if (taken.isEmpty()) {
+      return "";
+    }
+    int first = Math.min(Sentences.MOST_ITEMS, taken.size());
+    List<String> rest = taken.subList(first, taken.size());
+    return text(
+        sentence(form.or("not said, so I took ", "I took ") + list(taken.subList(0, first))),
+        rest.isEmpty() ? "" : sentence("also " + list(rest)));
+  }
+
+  private static String assumption(Slot slot, ResolvedRig rig) {
+    return switch (slot) {
+      case BARK -> "wet bark";
+      case SEAT -> "a sling that hangs free";
+      case SLING_RATING -> "the least rating of slings";
+      case SLING_THICKNESS -> "a sling " + thickness(rig) + " thick";
+      case CHOKE_ANGLE -> "a choke angle of " + degrees(rig, Measure.CHOKE_ANGLE);
+      case BASKET_ANGLE -> "a basket angle of " + degrees(rig, Measure.BASKET_ANGLE);
+      case LIMB_LENGTH -> "a limb without weight";
+      default -> "the worst that is usual for " + SlotWords.name(slot);
+    };
+  }
+
+  private static String thickness(ResolvedRig rig) {
+    Length length = Length.ofMetres(rig.measures().get(Measure.SLING_THICKNESS).nominal());
+    return Amounts.diameter(length, UnitSystem.METRIC, Round.UP);
+  }
+
+  private static String degrees(ResolvedRig rig, Measure angle) {
+    return Amounts.degrees(Math.rint(Math.toDegrees(rig.measures().get(angle).nominal())));
+  }
+
+  /** What a limit rests on: "by published figures and textbook formulas". */
+  static String provenance(List<Source> sources) {
+    List<String> kinds =
+        sources.stream()
+            .map(Source::provenance)
+            .distinct()
+            .sorted()
+            .map(Grounds::provenance)
+            .toList();
+    return kinds.isEmpty() ? "" : "by " + list(kinds);
+  }
+
+  private static String provenance(Source.Provenance provenance) {
+    return switch (provenance) {
+      case PUBLISHED -> "published figures";
+      case COMPUTED -> "textbook formulas";
+      case COMMON_PRACTICE -> "common practice";
+      case MEMORY -> "figures from memory";
+      case JUDGEMENT -> "judgment";
+      case SAID -> "what you said";
+    };
+  }
+}
