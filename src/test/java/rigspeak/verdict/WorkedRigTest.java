@@ -52,7 +52,7 @@ class WorkedRigTest {
         }
       }
     }
-    assertTrue(rigs.size() >= 8, rigs.size() + " worked rigs");
+    assertTrue(rigs.size() >= 14, rigs.size() + " worked rigs");
     return rigs;
   }
 
@@ -119,7 +119,10 @@ class WorkedRigTest {
     assertEquals(expected, made);
   }
 
-  /** Every kind of check, and every class of load but none, is worked out somewhere. */
+  /**
+   * Every kind of check, and every class of load but none, is worked out somewhere; the stem
+   * between needs a rope, see {@link WorkedPathTest}.
+   */
   @ParameterizedTest
   @MethodSource("kindsAndClasses")
   void nothingIsLeftOut(String name) throws IOException {
@@ -134,7 +137,7 @@ class WorkedRigTest {
 
   static List<String> kindsAndClasses() {
     List<String> names = new ArrayList<>(List.of("lever", "into_union", "pull", "lift", "side"));
-    for (CheckKind kind : CheckKind.values()) {
+    for (CheckKind kind : EnumSet.complementOf(EnumSet.of(CheckKind.STEM_BETWEEN))) {
       names.add(kind.key());
     }
     return names;
