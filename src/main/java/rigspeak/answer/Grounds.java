@@ -74,6 +74,7 @@ final class Grounds {
       case SLING_THICKNESS -> "a sling " + thickness(rig) + " thick";
       case CHOKE_ANGLE -> "a choke angle of " + degrees(rig, Measure.CHOKE_ANGLE);
       case BASKET_ANGLE -> "a basket angle of " + degrees(rig, Measure.BASKET_ANGLE);
+      case CONNECTOR_LIES -> "a connector in line";
       case LIMB_LENGTH -> "a limb without weight";
       default -> "the worst that is usual for " + SlotWords.name(slot);
     };
@@ -88,11 +89,12 @@ final class Grounds {
     return Amounts.degrees(Math.rint(Math.toDegrees(rig.measures().get(angle).nominal())));
   }
 
-  /** What a limit rests on: "by published figures and textbook formulas". */
+  /** What a limit rests on beside what was said: "by published figures and textbook formulas". */
   static String provenance(List<Source> sources) {
     List<String> kinds =
         sources.stream()
             .map(Source::provenance)
+            .filter(kind -> kind != Source.Provenance.SAID)
             .distinct()
             .sorted()
             .map(Grounds::provenance)
@@ -107,7 +109,7 @@ final class Grounds {
       case COMMON_PRACTICE -> "common practice";
       case MEMORY -> "figures from memory";
       case JUDGEMENT -> "judgment";
-      case SAID -> "what you said";
+      case SAID -> throw new IllegalArgumentException("who said it knows");
     };
   }
 }

@@ -405,6 +405,9 @@ public final class Catalogue {
     }
 
     private Sourced connectorRating() {
+      if (!said.has(Slot.CONNECTOR_LIES)) {
+        assume(Slot.CONNECTOR_LIES, "connector_unsaid");
+      }
       boolean across = Reeving.is(said, Slot.CONNECTOR_LIES, Value.ConnectorLies.CROSS_LOADED);
       return across
           ? factors.get("cross_loaded_n")

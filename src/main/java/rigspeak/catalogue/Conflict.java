@@ -79,7 +79,7 @@ public sealed interface Conflict {
   /** Both ends of a moving rope are with the climber: none is at the base of the tree. */
   record MovingRopeFromBase() implements Conflict {}
 
-  /** The rope comes from the base over the main point: how far that is must be known. */
+  /** The main point has two legs, which bend the stem below it: how far up it is must be known. */
   record AnchorLegWithoutLength() implements Conflict {}
 
   /**

@@ -121,7 +121,9 @@ final class Contradictions {
     if (reeving.isMoving() && reeving.isAnchoredAtBase()) {
       found.add(new Conflict.MovingRopeFromBase());
     }
-    if (reeving.isNextToMainPoint() && reeving.isAnchoredAtBase() && !hasLength(Slot.ANCHOR_LEG)) {
+    if (reeving.isNextToMainPoint()
+        && !new Reeving(path, Place.MAIN_POINT).hasOneLeg()
+        && !hasLength(Slot.ANCHOR_LEG)) {
       found.add(new Conflict.AnchorLegWithoutLength());
     }
     Optional<Direction> anchorLeg = direction(Slot.ANCHOR_LEG);

@@ -25,6 +25,9 @@ final class Survey {
 
   private static final int PARTS = 4;
 
+  /** A share of the variance that even a measure without any effect can seem to make. */
+  private static final double NOISE = 0.02;
+
   private final ResolvedRig rig;
   private final Box box;
   private final double[][] shares;
@@ -286,7 +289,7 @@ final class Survey {
   Optional<Measure> mostDoubtful(CheckKind kind, Predicate<Measure> measurable) {
     int check = indexOf(kind);
     Optional<Measure> most = Optional.empty();
-    double largest = 0;
+    double largest = NOISE;
     for (int side = 0; side < box.sides().size(); side++) {
       Measure measure = box.sides().get(side);
       double share =

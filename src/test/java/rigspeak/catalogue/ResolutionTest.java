@@ -148,11 +148,12 @@ class ResolutionTest {
     "SEAT, seat_unsaid",
     "BARK, bark_unsaid",
     "CHOKE_ANGLE, choke_angle_unsaid",
+    "CONNECTOR_LIES, connector_unsaid",
     "SLING_THICKNESS, thickness_unsaid",
     "SLING_RATING, sling_unrated"
   })
   void whatIsTakenForGrantedIsNamed(Slot slot, String source) {
-    Rig whole = Spoken.with(STOUT, "choke angle 110 by tape");
+    Rig whole = Spoken.with(STOUT, "choke angle 110 by tape\nconnector in line");
     assertEquals(List.of(), Resolved.known(whole).assumptions());
     ResolvedRig rig = Resolved.known(whole.without(slot));
     assertEquals(

@@ -93,7 +93,7 @@ class WhatIsToldTest {
   @ParameterizedTest
   @CsvSource({"union codominant, 0.3333", "union decayed, 0.4714"})
   void decayWidensAHollow(String union, double share) {
-    Rig rig = Spoken.with(Spoken.rig(Spoken.STOUT), union + "\ncavity one third");
+    Rig rig = Spoken.with(Spoken.rig(Spoken.STOUT), union + "\ncavity one third\ncavity centered");
     assertEquals(share, check(QuickLook.judged(rig), CheckKind.SHELL).demand().nominal(), 5e-5);
   }
 
