@@ -11,6 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -22,6 +27,9 @@ import rigspeak.verdict.Check;
 
 /** The page of limits has every number of the catalogue's tables, as it stands there. */
 class LimitsTest {
+  private static final Pattern FIRST_NAME = Pattern.compile("^\\| `([a-z0-9_]+)`[^.]");
+  private static final Pattern CONSTANT = Pattern.compile("`([A-Z][A-Za-z]+)\\.([A-Z][A-Z_]+)`");
+
   private static List<String> lines;
 
   @BeforeAll
@@ -68,6 +76,71 @@ class LimitsTest {
       case "metre" -> row.get("share") + ", " + row.get("least") + " m";
       default -> row.get("share");
     };
+  }
+
+  /** What a choke's angle and a bend leave of a sling. */
+  @Test
+  void everyReductionHasALine() throws IOException {
+    List<String> missing = new ArrayList<>();
+    for (CSVRecord row : rows("choke")) {
+      String from = row.get("start_counts").equals("yes") ? "from " : "above ";
+      String angle = "`choke.csv`, " + from + row.get("from_deg") + "° |";
+      if (!isSaid(angle, "| " + row.get("factor") + " |")) {
+        missing.add(angle + " " + row.get("factor"));
+      }
+    }
+    for (CSVRecord row : rows("bend")) {
+      String ratio = "`bend.csv`, " + row.get("bend_over_rope") + " |";
+      if (!isSaid(ratio, "| " + row.get("factor") + " |")) {
+        missing.add(ratio + " " + row.get("factor"));
+      }
+    }
+    assertEquals(List.of(), missing);
+  }
+
+  /** A line that begins with a name has it from a table. */
+  @Test
+  void noLineIsOfARowThatIsGone() throws IOException {
+    Set<String> names = new TreeSet<>();
+    rows("factors").forEach(row -> names.add(row.get("name")));
+    rows("friction").forEach(row -> names.add(row.get("contact")));
+    rows("ranges").forEach(row -> names.add(row.get("slot")));
+    rows("bounds").forEach(row -> names.add(row.get("kind")));
+    Set<String> said = new TreeSet<>();
+    for (String line : lines) {
+      Matcher matcher = FIRST_NAME.matcher(line);
+      if (matcher.find()) {
+        said.add(matcher.group(1));
+      }
+    }
+    assertEquals(names, said);
+  }
+
+  /** The numbers that stand in code are named by their constants; those are there. */
+  @Test
+  void everyConstantIsInTheCode() throws IOException {
+    List<String> sources = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(Path.of("src", "main", "java"))) {
+      for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+        sources.add(Files.readString(file, StandardCharsets.UTF_8));
+      }
+    }
+    List<String> named = new ArrayList<>();
+    List<String> missing = new ArrayList<>();
+    for (String line : lines) {
+      Matcher matcher = CONSTANT.matcher(line);
+      while (matcher.find()) {
+        named.add(matcher.group());
+        Pattern type = Pattern.compile("(class|record) " + matcher.group(1) + "\\b");
+        Pattern constant = Pattern.compile("static final \\S+ " + matcher.group(2) + " =");
+        if (sources.stream()
+            .noneMatch(text -> type.matcher(text).find() && constant.matcher(text).find())) {
+          missing.add(matcher.group());
+        }
+      }
+    }
+    assertEquals(List.of(), missing);
+    assertTrue(named.size() > 20, "named: " + named);
   }
 
   @Test

@@ -12,13 +12,19 @@ import java.util.List;
  * @param outside as it was printed
  * @param source its number in docs/sources.md, and a remark
  * @param provenance how far the outside value can be trusted
+ * @param isBound whether ours is meant to be on the weak side of the outside value, not to meet it
  */
 public record WorkedValue(
-    String what, String outside, double ours, String source, String provenance) {
+    String what, String outside, double ours, String source, String provenance, boolean isBound) {
   /** So many figures of ours are shown behind the last one of the outside value. */
   private static final int MORE = 2;
 
   private static final int MOST_DECIMALS = 9;
+
+  /** One that ours is meant to meet. */
+  public WorkedValue(String what, String outside, double ours, String source, String provenance) {
+    this(what, outside, ours, source, provenance, false);
+  }
 
   /** The values as a table in Markdown. */
   public static String table(List<WorkedValue> values) {
@@ -55,6 +61,11 @@ public record WorkedValue(
   }
 
   private String differenceInWords() {
+    if (isBound) {
+      return "bound, "
+          + BigDecimal.valueOf(ours).divide(printed(), new MathContext(3, RoundingMode.HALF_UP))
+          + " times";
+    }
     if (roundsToIt()) {
       return "none";
     }

@@ -77,9 +77,7 @@ final class VerdictWords {
   }
 
   private static String byTheseValues(PathVerdict verdict) {
-    return isElsewhere(verdict)
-        ? sentence("by these values of " + Places.name(verdict.governing()))
-        : "By these values.";
+    return isElsewhere(verdict) ? "By its values." : "By these values.";
   }
 
   /** The verdict alone, and which support it comes from if that is another one. */

@@ -24,6 +24,7 @@ final class FallJson {
       json.set("drop_m", VerdictJson.spread(falls.dropM()));
       json.set("swing_bearing_deg", VerdictJson.spread(falls.bearingDeg()));
       json.set("lowest_speed_m_s", VerdictJson.spread(falls.lowestSpeedMS()));
+      falls.lowestAfterS().ifPresent(seconds -> json.put("lowest_after_s", seconds));
       json.set("obstacle", of(falls.obstacle()));
       json.set("peak_n", VerdictJson.spread(falls.peakN()));
       falls

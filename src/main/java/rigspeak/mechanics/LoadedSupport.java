@@ -63,12 +63,14 @@ public record LoadedSupport(
     };
   }
 
-  private static Vector3D anchorLeg(Point point) {
+  /** Unit vector along the anchor leg, away from the support. */
+  public static Vector3D anchorLeg(Point point) {
     return Directions.unit(
         point.get(Measure.ANCHOR_LEG_ELEVATION), point.get(Measure.ANCHOR_LEG_BEARING));
   }
 
-  private static Vector3D workingLeg(Point point) {
+  /** Unit vector along the working leg, away from the support. */
+  public static Vector3D workingLeg(Point point) {
     return Directions.unit(
         point.get(Measure.WORKING_LEG_ELEVATION), point.get(Measure.WORKING_LEG_BEARING));
   }

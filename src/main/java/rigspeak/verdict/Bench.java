@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import rigspeak.mechanics.CantileverLimb;
-import rigspeak.mechanics.Directions;
 import rigspeak.mechanics.EulerColumn;
 import rigspeak.mechanics.HangingLegs;
 import rigspeak.mechanics.LimbAxes;
 import rigspeak.mechanics.LimbLoad;
+import rigspeak.mechanics.LoadedSupport;
 import rigspeak.mechanics.OffCentreSection;
 import rigspeak.mechanics.OpenSection;
 import rigspeak.mechanics.OwnWeight;
@@ -225,10 +225,7 @@ final class Bench {
     LimbAxes axes = LimbAxes.ofRise(point.get(Measure.LIMB_RISE));
     // Where it was not said how the rope comes, the most that it can do is square to the limb.
     Vector3D toMain =
-        rig.has(Measure.ANCHOR_LEG_ELEVATION)
-            ? Directions.unit(
-                point.get(Measure.ANCHOR_LEG_ELEVATION), point.get(Measure.ANCHOR_LEG_BEARING))
-            : axes.top();
+        rig.has(Measure.ANCHOR_LEG_ELEVATION) ? LoadedSupport.anchorLeg(point) : axes.top();
     double legM =
         rig.has(Measure.ANCHOR_LEG_LENGTH) ? point.get(Measure.ANCHOR_LEG_LENGTH) : UNKNOWN_LEG_M;
     StemBetween stem = new StemBetween(axes.along(), outM, toMain, legM);

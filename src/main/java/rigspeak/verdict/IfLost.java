@@ -1,5 +1,8 @@
 package rigspeak.verdict;
 
+import static rigspeak.mechanics.LoadedSupport.anchorLeg;
+import static rigspeak.mechanics.LoadedSupport.workingLeg;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -35,6 +38,9 @@ import rigspeak.verdict.Trial.Held;
  * support before the lost one.
  */
 final class IfLost {
+  /** Two supports this near to one another leave no leg whose direction could be told. */
+  private static final double NO_LEG_M = 1e-6;
+
   private final RopePath path;
   private final SortedMap<Place, ResolvedRig> known;
   private final int samples;
@@ -234,6 +240,9 @@ final class IfLost {
       Vector3D seenFromThere = turned(back, turn);
       Vector3D toLost = anchorLeg(there).scalarMultiply(point.get(Measure.WORKING_LEG_LENGTH));
       Vector3D leg = toLost.add(seenFromThere);
+      if (leg.getNorm() < NO_LEG_M) {
+        return there;
+      }
       return there
           .with(Measure.ANCHOR_LEG_ELEVATION, Directions.elevationRad(leg))
           .with(Measure.ANCHOR_LEG_BEARING, Directions.bearingRad(leg));
@@ -267,16 +276,6 @@ final class IfLost {
 
   private static double within(double bearingRad) {
     return Math.IEEEremainder(bearingRad, 2 * Math.PI);
-  }
-
-  private static Vector3D anchorLeg(Point point) {
-    return Directions.unit(
-        point.get(Measure.ANCHOR_LEG_ELEVATION), point.get(Measure.ANCHOR_LEG_BEARING));
-  }
-
-  private static Vector3D workingLeg(Point point) {
-    return Directions.unit(
-        point.get(Measure.WORKING_LEG_ELEVATION), point.get(Measure.WORKING_LEG_BEARING));
   }
 
   private static double largest(List<Held> held) {

@@ -2,6 +2,7 @@ package rigspeak.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rigspeak.rig.Place;
 import rigspeak.rig.Slot;
 
@@ -32,6 +33,8 @@ public sealed interface Loss {
    * @param bearingDeg the way of the swing from the climber in the frame of the support that the
    *     climber hung from, degrees; its ends may pass half a turn
    * @param lowestSpeedMS at the lowest point, metres a second
+   * @param lowestAfterS seconds until the climber swings through the lowest point, as said; none
+   *     where the rope goes slack again before
    * @param obstacle the stem or other wood in the way
    * @param peakN the most tension that the rope may come to, newtons
    * @param left what that peak does to the catching support, where its legs are known
@@ -42,6 +45,7 @@ public sealed interface Loss {
       Spread dropM,
       Spread bearingDeg,
       Spread lowestSpeedMS,
+      OptionalDouble lowestAfterS,
       Obstacle obstacle,
       Spread peakN,
       Optional<Left> left)

@@ -3,8 +3,10 @@ package rigspeak.verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import rigspeak.mechanics.Arrival;
 import rigspeak.mechanics.LettingGo;
+import rigspeak.mechanics.TimedMotion;
 import rigspeak.rig.Place;
 import rigspeak.verdict.Trial.Held;
 
@@ -16,10 +18,17 @@ final class Tally {
   private final Spreading speed = new Spreading();
   private final Spreading peak = new Spreading();
   private final Meeting meeting = new Meeting();
+  private boolean started;
+  private OptionalDouble lowestAfterS = OptionalDouble.empty();
   private final List<CheckKind> kinds = new ArrayList<>();
   private final List<Spreading> utilisation = new ArrayList<>();
 
   void take(LettingGo fall, Optional<Arrival> arrival) {
+    if (!started) {
+      // Following the motion second by second takes long: only as said, which comes first.
+      lowestAfterS = secondsToLowest(fall);
+      started = true;
+    }
     freeFall.take(fall.rope().freeFallM());
     drop.take(fall.dropM());
     bearing.take(Math.toDegrees(fall.rope().bearingRad()));
@@ -45,9 +54,17 @@ final class Tally {
         drop.spread(),
         bearing.spread(),
         speed.spread(),
+        lowestAfterS,
         meeting.obstacle(),
         peak.spread(),
         left());
+  }
+
+  private static OptionalDouble secondsToLowest(LettingGo fall) {
+    return TimedMotion.of(fall.rope()).moments().stream()
+        .filter(moment -> moment.what() == TimedMotion.What.LOWEST)
+        .mapToDouble(TimedMotion.Moment::timeS)
+        .findFirst();
   }
 
   private Optional<Loss.Left> left() {

@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import rigspeak.catalogue.Catalogue;
@@ -243,6 +244,7 @@ final class Situations {
                     spread(4 * at[1], 1.3),
                     bearing(360 * at[2] - 180, 200 * at[3]),
                     spread(9 * at[3], 1.2),
+                    OptionalDouble.of(at[0] + at[1]),
                     obstacle(at[4]),
                     spread(500 + 12_000 * at[5], 1.4),
                     left(at[2], at[5]))));

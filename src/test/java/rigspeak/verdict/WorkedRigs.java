@@ -12,6 +12,7 @@ import rigspeak.verdict.WorkedRigTest.Worked;
 /** The rigs that were worked out apart, with what the program makes of them. */
 public final class WorkedRigs {
   private static final String SOURCE = "formulas at the head of the file";
+  private static final String ANGLE_FACTORS = "3, two crane-block catalogues";
 
   /** Below this a utilisation is rounding and nothing else. */
   private static final double NOTHING = 1e-9;
@@ -41,18 +42,23 @@ public final class WorkedRigs {
         (name, value) -> {
           String outside = worked.expected().get(name);
           if (outside != null) {
-            double given = Double.parseDouble(outside);
-            boolean nothing = Math.abs(given) < NOTHING && Math.abs(value) < NOTHING;
-            values.add(
-                new WorkedValue(
-                    name.replace('_', ' '),
-                    nothing ? "0" : outside,
-                    nothing ? 0 : turned(name, value, given),
-                    SOURCE,
-                    "computed"));
+            values.add(value(name, name, outside, value));
           }
         });
     return values;
+  }
+
+  /** One that the files of this package give under a key. */
+  static WorkedValue value(String name, String key, String outside, double ours) {
+    double given = Double.parseDouble(outside);
+    boolean nothing = Math.abs(given) < NOTHING && Math.abs(ours) < NOTHING;
+    boolean published = key.equals("published_factor");
+    return new WorkedValue(
+        name.replace('_', ' '),
+        nothing ? "0" : outside,
+        nothing ? 0 : turned(key, ours, given),
+        published ? ANGLE_FACTORS : SOURCE,
+        published ? "published" : "computed");
   }
 
   private static double turned(String name, double value, double given) {
@@ -61,15 +67,19 @@ public final class WorkedRigs {
 
   /** What is true as said needs no more samples than a quick look takes. */
   private static Map<String, Double> ours(QuickLook look) {
+    Map<String, Double> ours = ours(look.load());
+    look.nominal().forEach((kind, utilisation) -> ours.put(kind.key(), utilisation));
+    return ours;
+  }
+
+  static Map<String, Double> ours(Load load) {
     Map<String, Double> ours = new TreeMap<>();
-    Load load = look.load();
     ours.put("resultant_n", load.resultantN().nominal());
     ours.put("along_n", load.alongN().nominal());
     ours.put("top_n", load.topN().nominal());
     ours.put("side_n", load.sideN().nominal());
     ours.put("elevation_deg", load.elevationDeg().nominal());
     ours.put("bearing_deg", load.bearingDeg().nominal());
-    look.nominal().forEach((kind, utilisation) -> ours.put(kind.key(), utilisation));
     return ours;
   }
 }
