@@ -63,19 +63,6 @@ public record LoadedSupport(
     };
   }
 
-  /**
-   * The tension of the anchor leg over that of the working leg, both ends of what friction allows.
-   *
-   * @throws IllegalArgumentException if there is one leg only
-   */
-  public static Interval anchorRatio(ResolvedRig rig, Point point) {
-    return switch (rig.turn()) {
-      case LEGS -> allowedRatio(point, Resultant.insideRad(anchorLeg(point), workingLeg(point)));
-      case ANGLE_AND_SLING -> allowedRatio(point, point.get(Measure.INSIDE_ANGLE));
-      case ONE_LEG -> throw new IllegalArgumentException("one leg has no ratio");
-    };
-  }
-
   /** Unit vector along the anchor leg, away from the support. */
   public static Vector3D anchorLeg(Point point) {
     return Directions.unit(

@@ -1,8 +1,10 @@
 package rigspeak.verdict;
 
-import rigspeak.mechanics.LoadedSupport;
+import rigspeak.mechanics.Capstan;
+import rigspeak.mechanics.Resultant;
 import rigspeak.rig.Estimate;
 import rigspeak.rig.HowGot;
+import rigspeak.rig.Measure;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Source;
 
@@ -14,8 +16,6 @@ import rigspeak.rig.Source;
  * @param most the largest multiple, at least 1; its inverse is the least
  */
 record Beyond(double most) {
-  private static final int STARTS = 16;
-
   static Beyond atClimber() {
     return new Beyond(1);
   }
@@ -31,18 +31,15 @@ record Beyond(double most) {
 
   /** The largest tension of the anchor leg over that of the working leg, whatever may be true. */
   static double mostRatio(ResolvedRig rig) {
-    Box box = Box.ofChecks(rig);
-    double[] highest = box.nominalShares();
-    for (double[] shares : box.evenly(STARTS)) {
-      if (ratio(rig, box, shares) > ratio(rig, box, highest)) {
-        highest = shares;
-      }
-    }
-    double[] top = Climb.from(highest, shares -> ratio(rig, box, shares));
-    return ratio(rig, box, top);
+    double friction = rig.measures().get(Measure.ROPE_FRICTION).high();
+    return Capstan.largestRatio(friction, Resultant.wrapRad(leastInsideRad(rig)));
   }
 
-  private static double ratio(ResolvedRig rig, Box box, double[] shares) {
-    return LoadedSupport.anchorRatio(rig, box.at(shares)).high();
+  private static double leastInsideRad(ResolvedRig rig) {
+    return switch (rig.turn()) {
+      case LEGS -> NearestLegs.insideRad(rig);
+      case ANGLE_AND_SLING -> rig.measures().get(Measure.INSIDE_ANGLE).low();
+      case ONE_LEG -> throw new IllegalArgumentException("one leg has no ratio");
+    };
   }
 }

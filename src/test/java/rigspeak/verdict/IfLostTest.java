@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -19,6 +21,7 @@ import rigspeak.rig.RopePath;
 import rigspeak.rig.Slot;
 
 /** What happens if a support lets go, and how the climber swings with everything holding. */
+@TestInstance(Lifecycle.PER_CLASS)
 class IfLostTest {
   /** A tenth of a percent; the steps are printed to four decimals. */
   private static final double SHARE = 0.001;
@@ -38,7 +41,8 @@ class IfLostTest {
   private static final Place REDIRECT_1 = Place.redirectNumber(1);
   private static final Place REDIRECT_2 = Place.redirectNumber(2);
 
-  private static final Map<RopePath, PathVerdict> JUDGED = new HashMap<>();
+  /** Kept for the tests of this class alone. */
+  private final Map<RopePath, PathVerdict> judged = new HashMap<>();
 
   /** Everything holds and everything is said but the legs. */
   private static final String STOUT =
@@ -72,11 +76,11 @@ class IfLostTest {
     return SpokenPath.of(STOUT + legs);
   }
 
-  private static synchronized PathVerdict judge(RopePath path) {
-    return JUDGED.computeIfAbsent(path, rope -> QuickLook.JUDGE.judge(rope, rope.last()));
+  private PathVerdict judge(RopePath path) {
+    return judged.computeIfAbsent(path, rope -> QuickLook.JUDGE.judge(rope, rope.last()));
   }
 
-  private static Loss.Falls falls(RopePath path, Place lost) {
+  private Loss.Falls falls(RopePath path, Place lost) {
     return assertInstanceOf(Loss.Falls.class, judge(path).losses().get(lost), lost.key());
   }
 
@@ -259,7 +263,7 @@ class IfLostTest {
     assertEquals(known.peakN().nominal(), falls.peakN().nominal());
   }
 
-  private static Swing swing(String working) {
+  private Swing swing(String working) {
     RopePath path = stout("anchor leg up 20 right 5 meters by tape\n" + working);
     Swing swing = judge(path).swing().orElseThrow();
     assertEquals(REDIRECT_1, swing.from());

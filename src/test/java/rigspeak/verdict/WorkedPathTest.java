@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rigspeak.rig.Estimate;
@@ -18,17 +20,19 @@ import rigspeak.rig.Place;
 import rigspeak.verdict.Verdict.Judged;
 
 /** Whole ropes, from what is said to every check, against a calculation apart from the program. */
+@TestInstance(Lifecycle.PER_CLASS)
 class WorkedPathTest {
   /** A tenth of a percent; the steps are printed to five figures. */
   private static final double SHARE = 0.001;
 
   /** The product of the frictions beyond is printed to seven figures. */
-  private static final double BEYOND_SHARE = 1e-4;
+  private static final double BEYOND_SHARE = 1e-5;
 
   /** Angle factors are printed to two decimals. */
   private static final double HALF_A_HUNDREDTH = 0.005;
 
-  private static final Map<WorkedPath, PathVerdict> JUDGED = new LinkedHashMap<>();
+  /** Kept for the tests of this class alone. */
+  private final Map<WorkedPath, PathVerdict> judged = new LinkedHashMap<>();
 
   static List<WorkedPath> workedPaths() throws IOException {
     List<WorkedPath> paths = WorkedPath.in("worked-paths");
@@ -36,12 +40,12 @@ class WorkedPathTest {
     return paths;
   }
 
-  private static PathVerdict judge(WorkedPath worked) {
-    return JUDGED.computeIfAbsent(
+  private PathVerdict judge(WorkedPath worked) {
+    return judged.computeIfAbsent(
         worked, rope -> QuickLook.JUDGE.judge(rope.path(), rope.path().last()));
   }
 
-  private static Judged judged(WorkedPath worked, Place place) {
+  private Judged judged(WorkedPath worked, Place place) {
     return assertInstanceOf(Judged.class, judge(worked).supports().get(place), place.key());
   }
 
