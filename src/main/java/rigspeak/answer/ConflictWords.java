@@ -54,8 +54,8 @@ final class ConflictWords {
               Conflict.SlackWithoutLengths.class,
               each -> "Where there is slack I need the length of both legs.")
           .on(
-              Conflict.ButtThinnerThanLimb.class,
-              each -> "The butt of the limb is thinner than the limb under the sling.")
+              Conflict.ThickEndThinnerThanLimb.class,
+              each -> "The thick end is thinner than the limb under the sling.")
           .on(
               Conflict.ShapeOfNoCavity.class,
               each -> "You said where the cavity lies, but there is none.")
@@ -98,7 +98,7 @@ final class ConflictWords {
       case METRE -> {
         Value.Distance distance = new Value.Distance(Length.ofMetres(value), units);
         yield switch (slot) {
-          case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER -> Amounts.diameter(distance);
+          case LIMB_DIAMETER, THICK_END, STEM_DIAMETER -> Amounts.diameter(distance);
           case SLING_THICKNESS -> Amounts.thickness(distance);
           default -> Amounts.distance(distance);
         };
@@ -115,7 +115,7 @@ final class ConflictWords {
       case METRE -> {
         Length length = Length.ofMetres(value);
         yield switch (slot) {
-          case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER -> Amounts.diameter(length, units, round);
+          case LIMB_DIAMETER, THICK_END, STEM_DIAMETER -> Amounts.diameter(length, units, round);
           case SLING_THICKNESS -> Amounts.thickness(length, units, round);
           default -> Amounts.distance(length, units, round);
         };

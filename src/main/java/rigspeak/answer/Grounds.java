@@ -41,7 +41,7 @@ final class Grounds {
 
   private static boolean mayWeaken(ResolvedRig rig) {
     Estimate limb =
-        rig.measures().getOrDefault(Measure.LIMB_BUTT, rig.measures().get(Measure.LIMB_DIAMETER));
+        rig.measures().getOrDefault(Measure.THICK_END, rig.measures().get(Measure.LIMB_DIAMETER));
     Estimate stem = rig.measures().get(Measure.STEM_DIAMETER);
     return rig.union().factor(limb.high() / stem.low()) < 1;
   }
@@ -72,8 +72,8 @@ final class Grounds {
       case SEAT -> "a sling that hangs free";
       case SLING_RATING -> "the least rating of slings";
       case SLING_THICKNESS -> "a sling " + thickness(rig) + " thick";
-      case CHOKE_ANGLE -> "a choke angle of " + degrees(rig, Measure.CHOKE_ANGLE);
-      case BASKET_ANGLE -> "a basket angle of " + degrees(rig, Measure.BASKET_ANGLE);
+      case CHOKE_ANGLE -> "choke angle " + degrees(rig, Measure.CHOKE_ANGLE);
+      case BASKET_ANGLE -> "basket angle " + degrees(rig, Measure.BASKET_ANGLE);
       case CONNECTOR_LIES -> "a connector in line";
       case LIMB_LENGTH -> "a limb without weight";
       default -> "the worst that is usual for " + SlotWords.name(slot);

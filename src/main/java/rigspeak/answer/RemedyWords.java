@@ -71,7 +71,7 @@ final class RemedyWords {
     return switch (measure) {
       case ALL_UP -> "your all up weight";
       case LIMB_DIAMETER -> "the limb's diameter";
-      case LIMB_BUTT -> "the butt of the limb";
+      case THICK_END -> "the thick end of the limb";
       case LIMB_RISE -> "how the limb lies";
       case LIMB_LENGTH -> "the limb's length";
       case OUT -> "how far out the sling is";

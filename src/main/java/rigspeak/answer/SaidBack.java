@@ -85,7 +85,7 @@ final class SaidBack {
           SlotWords.title(slot) + " " + bare;
       case CAVITY_SHAPE, CONNECTOR_LIES -> SlotWords.title(slot) + " " + bare;
       case ALL_UP, SPECIES, LIMB_DIAMETER, LIMB_LENGTH, OUT, STEM_DIAMETER -> titled(slot, bare);
-      case LIMB_BUTT, SLING_THICKNESS, CHOKE_ANGLE, BASKET_ANGLE -> titled(slot, bare);
+      case THICK_END, SLING_THICKNESS, CHOKE_ANGLE, BASKET_ANGLE -> titled(slot, bare);
       case ANCHOR_LEG, WORKING_LEG, INSIDE_ANGLE, BEND -> titled(slot, bare);
     };
   }
@@ -97,7 +97,7 @@ final class SaidBack {
   /** Without the slot's name. */
   private String bare(Slot slot, Said said) {
     return switch (slot) {
-      case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER ->
+      case LIMB_DIAMETER, THICK_END, STEM_DIAMETER ->
           Amounts.diameter((Value.Distance) said.value()) + how(said.how());
       case SLING_THICKNESS -> Amounts.thickness((Value.Distance) said.value()) + how(said.how());
       case LIMB_RISE -> rise((Value.Turned) said.value()) + how(said.how());

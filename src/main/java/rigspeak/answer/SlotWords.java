@@ -35,7 +35,7 @@ final class SlotWords {
       case BEND -> "the bend";
       case SLING_POINTS -> "where the sling points";
       case SLACK -> "the slack";
-      case LIMB_BUTT -> "the butt of the limb";
+      case THICK_END -> "the thick end of the limb";
       case CAVITY_SHAPE -> "where the cavity lies";
       case CHOKE_ANGLE -> "the choke angle";
       case BASKET_ANGLE -> "the basket angle";
@@ -72,7 +72,7 @@ final class SlotWords {
       case BEND -> "bend";
       case SLING_POINTS -> "sling points";
       case SLACK -> "slack";
-      case LIMB_BUTT -> "limb butt";
+      case THICK_END -> "thick end";
       case CAVITY_SHAPE -> "cavity";
       case CHOKE_ANGLE -> "choke angle";
       case BASKET_ANGLE -> "basket angle";
@@ -110,7 +110,7 @@ final class SlotWords {
       case BEND -> "say the bend";
       case SLING_POINTS -> "say where the sling points";
       case SLACK -> "say the slack, or no slack";
-      case LIMB_BUTT -> "say limb butt, with the diameter at the union";
+      case THICK_END -> "say thick end, with the diameter at the union";
       case CAVITY_SHAPE -> "say cavity centered, cavity off center or cavity open";
       case CHOKE_ANGLE -> "say the choke angle";
       case BASKET_ANGLE -> "say the basket angle";
@@ -149,7 +149,7 @@ final class SlotWords {
       case BEND -> "bend six zero degrees";
       case SLING_POINTS -> "sling points straight down";
       case SLACK -> "slack two feet, by eye";
-      case LIMB_BUTT -> "limb butt nine inches, by tape";
+      case THICK_END -> "thick end nine inches, by tape";
       case CAVITY_SHAPE -> "cavity centered";
       case CHOKE_ANGLE -> "choke angle one two zero degrees";
       case BASKET_ANGLE -> "basket angle six zero degrees";
@@ -176,7 +176,7 @@ final class SlotWords {
       case SLING_POINTS -> Optional.of("sling points down four five degrees toward the stem");
       case SLACK -> Optional.of("slack one zero inches");
       case STEM_CLEAR -> Optional.of("stem clear of swing by one two feet");
-      case LIMB_BUTT -> Optional.of("limb butt one two inches");
+      case THICK_END -> Optional.of("thick end one two inches");
       case CHOKE_ANGLE -> Optional.of("choke angle one two five degrees");
       case BASKET_ANGLE -> Optional.of("basket angle five five degrees");
       case SLING_THICKNESS -> Optional.of("sling thickness one five millimeters");

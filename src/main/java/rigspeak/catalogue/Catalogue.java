@@ -19,6 +19,7 @@ import rigspeak.rig.ResolvedRig.Gear;
 import rigspeak.rig.ResolvedRig.Grip;
 import rigspeak.rig.ResolvedRig.HollowRule;
 import rigspeak.rig.ResolvedRig.Movement;
+import rigspeak.rig.ResolvedRig.PullAbove;
 import rigspeak.rig.ResolvedRig.Turn;
 import rigspeak.rig.ResolvedRig.UnionRule;
 import rigspeak.rig.Rig;
@@ -131,7 +132,7 @@ public final class Catalogue {
           woods.strength(need(Slot.SPECIES, Value.Species.class)),
           unionRule(),
           hollowRule(),
-          reeving.isNextToMainPoint(),
+          pullAbove(),
           gear(),
           new Movement(factors.get("working_peak"), factors.get("rope_modulus_n")),
           assumptions);
@@ -146,8 +147,8 @@ public final class Catalogue {
 
     private void limb() {
       length(Slot.LIMB_DIAMETER, Measure.LIMB_DIAMETER, Kind.DIAMETER);
-      if (said.has(Slot.LIMB_BUTT)) {
-        length(Slot.LIMB_BUTT, Measure.LIMB_BUTT, Kind.DIAMETER);
+      if (said.has(Slot.THICK_END)) {
+        length(Slot.THICK_END, Measure.THICK_END, Kind.DIAMETER);
       }
       length(Slot.STEM_DIAMETER, Measure.STEM_DIAMETER, Kind.DIAMETER);
       if (said.has(Slot.LIMB_LENGTH)) {
@@ -357,6 +358,15 @@ public final class Catalogue {
       double value = number.value() * unit;
       measures.put(measure, new Estimate(value, value, value, HowGot.ASSUMED, number.source()));
       assumptions.add(new Assumption(slot, number.source()));
+    }
+
+    private PullAbove pullAbove() {
+      if (!reeving.isNextToMainPoint()) {
+        return PullAbove.NONE;
+      }
+      return new Reeving(path, Place.MAIN_POINT).hasOneLeg()
+          ? PullAbove.ONE_LEG
+          : PullAbove.TWO_LEGS;
     }
 
     private UnionRule unionRule() {

@@ -65,7 +65,7 @@ public sealed interface Conflict {
   record SlackWithoutLengths() implements Conflict {}
 
   /** The limb was said to be thinner at its union than under the sling. */
-  record ButtThinnerThanLimb() implements Conflict {}
+  record ThickEndThinnerThanLimb() implements Conflict {}
 
   /** It was said where a cavity lies, but there is none. */
   record ShapeOfNoCavity() implements Conflict {}

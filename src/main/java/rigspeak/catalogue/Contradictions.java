@@ -58,15 +58,15 @@ final class Contradictions {
     Optional<Length> stem = length(Slot.STEM_DIAMETER);
     Optional<Length> out = length(Slot.OUT);
     Optional<Length> limbLength = length(Slot.LIMB_LENGTH);
-    Optional<Length> butt = length(Slot.LIMB_BUTT);
-    Optional<Length> thickest = butt.or(() -> limb);
+    Optional<Length> thickEnd = length(Slot.THICK_END);
+    Optional<Length> thickest = thickEnd.or(() -> limb);
     if (thickest.isPresent()
         && stem.isPresent()
         && thickest.get().metres() > THICKER * stem.get().metres()) {
       found.add(new Conflict.LimbThickerThanStem());
     }
-    if (butt.isPresent() && limb.isPresent() && butt.get().compareTo(limb.get()) < 0) {
-      found.add(new Conflict.ButtThinnerThanLimb());
+    if (thickEnd.isPresent() && limb.isPresent() && thickEnd.get().compareTo(limb.get()) < 0) {
+      found.add(new Conflict.ThickEndThinnerThanLimb());
     }
     if (out.isPresent() && limbLength.isPresent() && out.get().compareTo(limbLength.get()) > 0) {
       found.add(new Conflict.OutBeyondLimb());

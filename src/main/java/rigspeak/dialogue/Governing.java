@@ -29,7 +29,7 @@ final class Governing {
     return switch (kind) {
       case LIMB_AT_UNION, SHEAR_AT_UNION, COLUMN ->
           List.of(Slot.LIMB_DIAMETER, Slot.OUT, Slot.UNION);
-      case LIMB_BETWEEN -> List.of(Slot.LIMB_DIAMETER, Slot.LIMB_BUTT, Slot.OUT);
+      case LIMB_BETWEEN -> List.of(Slot.LIMB_DIAMETER, Slot.THICK_END, Slot.OUT);
       case STEM_BETWEEN -> List.of(Slot.STEM_DIAMETER, Slot.OUT, Slot.ANCHOR_LEG);
       case LIMB_AT_SLING, SHEAR_AT_SLING -> List.of(Slot.LIMB_DIAMETER, Slot.HITCH);
       case SHELL -> List.of(Slot.CAVITY, Slot.LIMB_DIAMETER);

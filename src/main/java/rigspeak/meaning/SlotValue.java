@@ -49,7 +49,7 @@ final class SlotValue {
       case SPECIES -> species(words(pieces));
       case WOOD -> word(Value.Wood.class, pieces);
       case LIMB_DIAMETER,
-          LIMB_BUTT,
+          THICK_END,
           STEM_DIAMETER,
           SLING_THICKNESS,
           LIMB_LENGTH,

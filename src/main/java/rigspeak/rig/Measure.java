@@ -10,7 +10,7 @@ public enum Measure {
   ALL_UP(Unit.KILOGRAM),
   LIMB_DIAMETER(Unit.METRE),
   /** Of the limb at its union, where it was said beside the diameter under the sling. */
-  LIMB_BUTT(Unit.METRE),
+  THICK_END(Unit.METRE),
   /** Of the limb's axis from union to tip, up positive. */
   LIMB_RISE(Unit.RADIAN),
   LIMB_LENGTH(Unit.METRE),

@@ -19,8 +19,7 @@ import java.util.Optional;
  * @param wood strength of the limb's wood
  * @param union how the union weakens it
  * @param hollow how a cavity counts
- * @param stemBetween whether the main point is the next support toward the anchor, so that its pull
- *     bends the stem between the two
+ * @param pullAbove what the main point pulls at, where it is the next support toward the anchor
  * @param gear strength of sling, connector and rope
  * @param movement from a still load to its peak
  * @param assumptions what nobody said and what was taken instead
@@ -36,7 +35,7 @@ public record ResolvedRig(
     Wood wood,
     UnionRule union,
     HollowRule hollow,
-    boolean stemBetween,
+    PullAbove pullAbove,
     Gear gear,
     Movement movement,
     List<Assumption> assumptions) {
@@ -57,6 +56,16 @@ public record ResolvedRig(
 
     /** Friction of a sling or rope that lies over the limb with both its legs hanging. */
     record Laid() implements Grip {}
+  }
+
+  /** What bends the stem between a redirect and the main point above it. */
+  public enum PullAbove {
+    /** The main point is not the next support toward the anchor. */
+    NONE,
+    /** The leg from the main point to this redirect. */
+    ONE_LEG,
+    /** That leg, and one more that leaves the main point. */
+    TWO_LEGS
   }
 
   /** How the turn of the rope is known. */
@@ -275,7 +284,7 @@ public record ResolvedRig(
         wood,
         union,
         hollow,
-        stemBetween,
+        pullAbove,
         gear,
         movement,
         assumptions);

@@ -15,7 +15,7 @@ public enum Slot {
   /** Where the sling lies. */
   LIMB_DIAMETER(Scope.SUPPORT, Value.Distance.class),
   /** Its thick end, at the union. */
-  LIMB_BUTT(Scope.SUPPORT, Value.Distance.class),
+  THICK_END(Scope.SUPPORT, Value.Distance.class),
   LIMB_RISE(Scope.SUPPORT, Value.Turned.class),
   LIMB_LENGTH(Scope.SUPPORT, Value.Distance.class),
   OUT(Scope.SUPPORT, Value.Distance.class),

@@ -66,7 +66,7 @@ final class Bench {
     tightestN = Math.max(anchorTensionN, trial.support().workingTensionN() * peakFactor);
     outM = point.get(Measure.OUT);
     double diameterM = point.get(Measure.LIMB_DIAMETER);
-    buttM = rig.has(Measure.LIMB_BUTT) ? point.get(Measure.LIMB_BUTT) : diameterM;
+    buttM = rig.has(Measure.THICK_END) ? point.get(Measure.THICK_END) : diameterM;
     // No limb grows thicker outward, whatever the bounds of two diameters allow.
     slingM = Math.min(diameterM, buttM);
     hollow = Math.min(MOST_HOLLOW, point.get(Measure.CAVITY) * rig.hollow().widening().value());

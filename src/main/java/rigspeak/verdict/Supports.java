@@ -3,6 +3,7 @@ package rigspeak.verdict;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,6 +15,7 @@ import rigspeak.rig.HowGot;
 import rigspeak.rig.Measure;
 import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
+import rigspeak.rig.ResolvedRig.PullAbove;
 import rigspeak.rig.Rig;
 import rigspeak.rig.RopePath;
 import rigspeak.rig.Slot;
@@ -50,14 +52,28 @@ record Supports(SortedMap<Place, ResolvedRig> known, SortedMap<Place, Verdict> o
         beyond = beyond.through(rig);
       }
     }
-    pullOnTheMainPoint(known, friction);
-    return new Supports(known, otherwise);
+    Supports supports = new Supports(known, otherwise);
+    supports.pullOnTheMainPoint(friction);
+    return supports;
   }
 
-  /** The redirect next to the main point feels in the stem what else pulls there. */
-  private static void pullOnTheMainPoint(SortedMap<Place, ResolvedRig> known, Source friction) {
+  /**
+   * The redirect next to the main point feels in the stem what else pulls there, and waits for it
+   * where it is not known.
+   */
+  private void pullOnTheMainPoint(Source friction) {
+    Optional<Place> below =
+        known.entrySet().stream()
+            .filter(entry -> entry.getValue().pullAbove() == PullAbove.TWO_LEGS)
+            .map(Map.Entry::getKey)
+            .findFirst();
+    if (below.isEmpty()) {
+      return;
+    }
     ResolvedRig main = known.get(Place.MAIN_POINT);
-    if (main == null || main.turn() == ResolvedRig.Turn.ONE_LEG) {
+    if (main == null) {
+      known.remove(below.get());
+      otherwise.put(below.get(), new Verdict.WaitsFor(Place.MAIN_POINT));
       return;
     }
     Estimate rise =
@@ -66,11 +82,10 @@ record Supports(SortedMap<Place, ResolvedRig> known, SortedMap<Place, Verdict> o
                 Measure.ANCHOR_LEG_ELEVATION,
                 new Estimate(-Math.PI / 2, -Math.PI / 2, Math.PI / 2, HowGot.ASSUMED, friction));
     Estimate ratio = new Beyond(Beyond.mostRatio(main)).estimate(friction);
-    known.replaceAll(
+    known.computeIfPresent(
+        below.get(),
         (place, rig) ->
-            rig.stemBetween()
-                ? rig.with(Measure.BASE_LEG_ELEVATION, rise).with(Measure.BASE_LEG_RATIO, ratio)
-                : rig);
+            rig.with(Measure.BASE_LEG_ELEVATION, rise).with(Measure.BASE_LEG_RATIO, ratio));
   }
 
   private static Optional<Verdict> withoutNumbers(Catalogue catalogue, RopePath path, Place place) {

@@ -9,6 +9,7 @@ import rigspeak.quantity.Force;
 import rigspeak.rig.Measure;
 import rigspeak.rig.Point;
 import rigspeak.rig.ResolvedRig;
+import rigspeak.rig.ResolvedRig.PullAbove;
 import rigspeak.rig.ResolvedRig.Turn;
 import rigspeak.rig.Value;
 
@@ -58,8 +59,8 @@ record Trial(ResolvedRig rig, Point point, LoadedSupport support, double peakFac
   private static boolean isChecked(ResolvedRig rig, CheckKind kind) {
     return switch (kind) {
       case LIMB_AT_UNION, LIMB_AT_SLING, SHEAR_AT_UNION, SHEAR_AT_SLING, COLUMN, ROPE -> true;
-      case LIMB_BETWEEN -> rig.has(Measure.LIMB_BUTT);
-      case STEM_BETWEEN -> rig.stemBetween();
+      case LIMB_BETWEEN -> rig.has(Measure.THICK_END);
+      case STEM_BETWEEN -> rig.pullAbove() != PullAbove.NONE;
       case SHELL -> rig.has(Measure.CAVITY);
       case SLING -> rig.gear().sling().isPresent();
       case CONNECTOR -> rig.gear().connector().isPresent();

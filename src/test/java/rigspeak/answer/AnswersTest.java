@@ -603,7 +603,7 @@ class AnswersTest {
               "wet bark",
               "a sling that hangs free",
               "the least rating of slings",
-              "a choke angle of one two zero degrees",
+              "choke angle one two zero degrees",
               "a sling two centimeters thick",
               "a limb without weight")) {
         assertTrue(text.contains(taken), text);
@@ -619,7 +619,7 @@ class AnswersTest {
             .without(Slot.WRAPS)
             .with(Slot.HITCH, new Said(Value.Hitch.BASKET, HowGot.BY_EYE));
     String text = text(new Reply.Why(Situations.judged(basket)), Detail.BRIEF);
-    assertTrue(text.contains("a basket angle of six zero degrees"), text);
+    assertTrue(text.contains("basket angle six zero degrees"), text);
     assertFalse(text.contains("choke"), text);
   }
 

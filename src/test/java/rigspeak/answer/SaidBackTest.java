@@ -214,7 +214,7 @@ class SaidBackTest {
     return switch (slot) {
       case ALL_UP,
           LIMB_DIAMETER,
-          LIMB_BUTT,
+          THICK_END,
           LIMB_RISE,
           LIMB_LENGTH,
           OUT,
@@ -252,7 +252,7 @@ class SaidBackTest {
               new Value.Species(Set.of("eastern", "white", "pine")),
               new Value.Species(Set.of("honeylocust")));
       case WOOD -> pick(at[0], Value.Wood.values());
-      case LIMB_DIAMETER, LIMB_BUTT, STEM_DIAMETER -> diameter(at);
+      case LIMB_DIAMETER, THICK_END, STEM_DIAMETER -> diameter(at);
       case SLING_THICKNESS -> thickness(at);
       case LIMB_RISE -> new Value.Turned(Angle.ofDegrees(grid(at[0], -90, 90, 0.5)));
       case LIMB_LENGTH, OUT, SLACK, STEM_CLEAR -> distance(at);

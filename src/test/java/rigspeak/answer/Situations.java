@@ -497,7 +497,7 @@ final class Situations {
     all.add(new Conflict.OutBeyondLimb());
     all.add(new Conflict.BothPartsOfStationaryRope());
     all.add(new Conflict.SlackWithoutLengths());
-    all.add(new Conflict.ButtThinnerThanLimb());
+    all.add(new Conflict.ThickEndThinnerThanLimb());
     all.add(new Conflict.ShapeOfNoCavity());
     for (Slot slot : List.of(Slot.CHOKE_ANGLE, Slot.BASKET_ANGLE, Slot.WRAPS)) {
       all.add(new Conflict.NotOfThisHitch(slot));
@@ -522,7 +522,7 @@ final class Situations {
               new Value.Weight(Mass.ofKilograms(999), UnitSystem.METRIC),
               new Value.Weight(Mass.ofKilograms(1e15), UnitSystem.METRIC));
       case LIMB_DIAMETER,
-          LIMB_BUTT,
+          THICK_END,
           STEM_DIAMETER,
           SLING_THICKNESS,
           LIMB_LENGTH,

@@ -58,7 +58,7 @@ class NeverBetterTest {
               LIMB,
               rig ->
                   distance(
-                      distance(rig, Slot.LIMB_BUTT, metres -> 0.9 * metres),
+                      distance(rig, Slot.THICK_END, metres -> 0.9 * metres),
                       Slot.LIMB_DIAMETER,
                       metres -> 0.9 * metres)),
           new Change("longer lever", EnumSet.of(CheckKind.LIMB_AT_UNION), Change::fartherOut),

@@ -135,7 +135,7 @@ class NeverGoodTest {
       EnumSet.of(
           Slot.ANCHOR,
           Slot.LIMB_LENGTH,
-          Slot.LIMB_BUTT,
+          Slot.THICK_END,
           Slot.CHOKE_ANGLE,
           Slot.BASKET_ANGLE,
           Slot.SLING_THICKNESS,

@@ -105,7 +105,7 @@ final class SampledRigs {
       say(Slot.LIMB_DIAMETER, metres(diameter));
       double butt = diameter * between(1, 1.8);
       if (butt < stem && oneOf(true, false, false)) {
-        say(Slot.LIMB_BUTT, metres(butt));
+        say(Slot.THICK_END, metres(butt));
       }
       say(Slot.STEM_DIAMETER, metres(stem));
       double rise = oneOf(between(-20, 80), between(-20, 80), 0.0, 90.0);
