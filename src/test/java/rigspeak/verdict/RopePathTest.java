@@ -539,13 +539,19 @@ class RopePathTest {
               assertInstanceOf(CannotSay.class, supports.otherwise().get(place), slot.key());
           assertTrue(cannot.missing().contains(slot));
           for (Place other : path.places()) {
-            assertEquals(other.compareTo(place) > 0, supports.known().containsKey(other));
+            boolean waits = place.isMainPoint() && feelsBothLegs(path, other);
+            assertEquals(other.compareTo(place) > 0 && !waits, supports.known().containsKey(other));
           }
           tried++;
         }
       }
     }
     assertTrue(tried > 20 * LESS_SAID_PATHS, tried + " tried");
+  }
+
+  /** The stem below it is bent by two legs of the main point, which must be known first. */
+  private static boolean feelsBothLegs(RopePath path, Place place) {
+    return supports(path).known().get(place).pullAbove() == ResolvedRig.PullAbove.TWO_LEGS;
   }
 
   /** A leg said the other way round at one of its ends. */
