@@ -304,6 +304,7 @@ class RopePathTest {
   }
 
   @Test
+  @Tag("sampled")
   void nothingBeyondTheLastSupport() {
     for (RopePath path : everyday()) {
       Supports supports = supports(path);
@@ -317,6 +318,7 @@ class RopePathTest {
 
   /** How near the legs may lie, by a grid of where they point instead of a formula. */
   @Test
+  @Tag("sampled")
   void theMostThatFrictionDoes() {
     int tried = 0;
     for (RopePath path : everyday()) {
@@ -382,6 +384,7 @@ class RopePathTest {
 
   /** Every support more between the main point and the climber can only add friction. */
   @Test
+  @Tag("sampled")
   void aRedirectMoreNeverLightensTheMainPointAtItsWorst() {
     int compared = 0;
     for (RopePath path : everyday()) {
@@ -402,6 +405,7 @@ class RopePathTest {
   }
 
   @Test
+  @Tag("sampled")
   void aMirroredRopeGetsTheMirroredAnswer() {
     mirrored(everyday());
   }
@@ -472,6 +476,7 @@ class RopePathTest {
 
   /** The load knows no lengths; a fall grows with them, and its speed with their square root. */
   @Test
+  @Tag("sampled")
   void aRopeTwiceAsLargeIsLoadedTheSameWay() {
     int compared = 0;
     int fallen = 0;
@@ -521,6 +526,7 @@ class RopePathTest {
 
   /** Without any one thing that must be said of any one support no rope is good. */
   @Test
+  @Tag("sampled")
   void whateverIsMissingOfAnySampledRope() {
     int tried = 0;
     for (RopePath path : everyday().subList(0, LESS_SAID_PATHS)) {
@@ -556,6 +562,7 @@ class RopePathTest {
 
   /** A leg said the other way round at one of its ends. */
   @Test
+  @Tag("sampled")
   void noSampledRopeWithALegThatTurns() {
     int tried = 0;
     for (RopePath path : everyday()) {
@@ -583,6 +590,7 @@ class RopePathTest {
 
   /** The rope's outcome is that of its worst support, and good only if all of them are. */
   @Test
+  @Tag("sampled")
   void theOutcomeIsThatOfTheWorst() {
     Set<Outcome> seen = EnumSet.noneOf(Outcome.class);
     for (RopePath path : everyday().subList(0, JUDGED_PATHS)) {
@@ -601,6 +609,7 @@ class RopePathTest {
 
   /** However a leg was got, what the main point feels of the rest is never less by a worse eye. */
   @Test
+  @Tag("sampled")
   void aWorseEyeNeverNarrowsWhatLiesBeyond() {
     for (RopePath path : everyday()) {
       double tape = beyondTheMainPoint(got(path, HowGot.BY_TAPE));
