@@ -251,8 +251,10 @@ public final class Catalogue {
               });
     }
 
+    /** At its worst, so that a guess cannot hide behind what was measured. */
     private double slackOverRope(Rig rig) {
-      return metres(rig, Slot.SLACK) / ropeOut(rig).nominal();
+      Said slack = rig.said(Slot.SLACK).orElseThrow();
+      return around((Value.Distance) slack.value(), slack.how()).high() / ropeOut(rig).low();
     }
 
     private static boolean hasLength(Rig rig, Slot slot) {

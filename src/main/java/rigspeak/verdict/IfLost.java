@@ -211,7 +211,7 @@ final class IfLost {
 
     /**
      * The checks of the support that catches, with the rope at a share of the way from the lowest
-     * point back to where it came taut, under the friction that is worst for each.
+     * point back to where it came taut, at whichever end of the rope's friction is worse for each.
      */
     private List<Held> held(Point point, Point there, LettingGo fall, double share) {
       ResolvedRig rig = catching.orElseThrow();
