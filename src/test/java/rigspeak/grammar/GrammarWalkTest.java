@@ -62,7 +62,7 @@ class GrammarWalkTest {
   void everyRuleWithoutANumberIsSmallEnoughToWalkWholly() {
     Set<String> large = new LinkedHashSet<>(GRAMMAR.ruleNames());
     large.removeAll(smallRules().toList());
-    large.removeIf(rule -> SENTENCES.rulesBelow(new Phrase.Rule(rule)).contains("whole"));
+    large.removeIf(rule -> SENTENCES.rulesBelow(new Phrase.Rule(rule)).contains("some"));
     assertEquals(Set.of(), large, "large rules without a number");
     assertTrue(smallRules().count() >= 45, () -> smallRules().count() + " small rules");
   }

@@ -119,17 +119,27 @@ class NotUnderstoodTest {
         Duration.ofSeconds(5), () -> assertNoSuchSentence(line, Optional.empty()));
   }
 
-  /**
-   * A number of any length in a breath is a finite number; whether it can be is asked elsewhere.
-   */
+  /** More digits than a number of a rig has, or a zero before them, are noise. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "limb nine nine nine nine nine inches",
+        "out zero zero feet",
+        "out zero eight centimeters",
+        "out zero and a half feet",
+        "limb rises zero five"
+      })
+  void rowsOfDigitsThatNobodySays(String line) {
+    assertInstanceOf(Meaning.NotUnderstood.class, UNDERSTANDING.understand(line, Optional.empty()));
+  }
+
+  /** Decimals of any length in a breath make a finite number. */
   @Test
-  void aVeryLongNumberIsFinite() {
-    String digits = "nine ".repeat(70);
-    Meaning meaning = UNDERSTANDING.understand("limb " + digits + "inches", Optional.empty());
+  void manyDecimalsAreFinite() {
+    String decimals = "nine ".repeat(70);
+    Meaning meaning =
+        UNDERSTANDING.understand("limb one point " + decimals + "inches", Optional.empty());
     assertInstanceOf(Meaning.Values.class, meaning);
-    Meaning decimals =
-        UNDERSTANDING.understand("limb one point " + digits + "inches", Optional.empty());
-    assertInstanceOf(Meaning.Values.class, decimals);
   }
 
   /** The grammar's own words in any order: sentences or nothing, never an exception. */
