@@ -2,6 +2,7 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.decoder.Decoder;
 import edu.cmu.sphinx.decoder.search.Token;
+import edu.cmu.sphinx.linguist.Linguist;
 import edu.cmu.sphinx.linguist.acoustic.AcousticModel;
 import edu.cmu.sphinx.result.Result;
 import edu.cmu.sphinx.util.LogMath;
@@ -68,7 +69,9 @@ public final class Ear {
       acceptance = manager.lookup("acceptance");
       dictionary = manager.lookup("dictionary");
       AcousticModel model = manager.lookup("acousticModel");
-      lineUp = new LineUp(model, manager.lookup("unitManager"), dictionary);
+      double word =
+          manager.getPropertySheet("linguist").getDouble(Linguist.PROP_WORD_INSERTION_PROBABILITY);
+      lineUp = new LineUp(model, manager.lookup("unitManager"), dictionary, word);
       dictionary.keep(allWords(grammar));
       network.hear(graph(Expected.anything()));
       decoder = manager.lookup("decoder");
@@ -144,8 +147,7 @@ public final class Ear {
   Recognised recognise(UtteranceSource.Frames frames) {
     source.begin(frames);
     scorer.hearOn();
-    Expected part = open.get(0);
-    Recognised best = search(part);
+    Recognised best = search(open.get(0));
     for (Expected more : open.subList(1, open.size())) {
       getReady(more);
       scorer.hearAgain();
@@ -163,6 +165,10 @@ public final class Ear {
 
   private Recognised search(Expected part) {
     Result result = decoder.decode(null);
+    if (scorer.hearOut()) {
+      // What comes after the last words that fit was said as well.
+      return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
+    }
     if (result == null) {
       return new Recognised.Not(Heard.Reason.UNFINISHED);
     }

@@ -34,19 +34,28 @@ final class LineUp {
 
   private static final int BEFORE_ALL = -1;
 
+  private final double perWord;
   private final AcousticModel model;
   private final UnitManager units;
   private final Dictionary dictionary;
 
-  LineUp(AcousticModel model, UnitManager units, Dictionary dictionary) {
+  /**
+   * @param wordInsertionProbability what each further word costs, the same as in the search
+   */
+  LineUp(
+      AcousticModel model,
+      UnitManager units,
+      Dictionary dictionary,
+      double wordInsertionProbability) {
+    this.perWord = Math.log(wordInsertionProbability);
     this.model = model;
     this.units = units;
     this.dictionary = dictionary;
   }
 
   /**
-   * The natural logarithm of each row's likelihood; minus infinity where the sound is too short for
-   * it.
+   * The natural logarithm of each row's likelihood, its words paid for; minus infinity where the
+   * sound is too short for it.
    */
   double[] likelihoods(List<Data> frames, List<List<String>> rows) {
     Sounds sounds = new Sounds();
@@ -100,19 +109,21 @@ final class LineUp {
     private final Sounds sounds;
     private final List<Step> steps = new ArrayList<>();
     private final List<Way> ends;
+    private final double words;
     private double[] now;
     private boolean begun;
 
     Path(List<String> row, Sounds sounds) {
       this.sounds = sounds;
-      List<List<Unit[]>> words = row.stream().map(LineUp.this::ways).toList();
+      this.words = row.size() * perWord;
+      List<List<Unit[]>> ways = row.stream().map(LineUp.this::ways).toList();
       List<Way> at = List.of(new Way(BEFORE_ALL, 0));
-      for (int i = 0; i < words.size(); i++) {
+      for (int i = 0; i < ways.size(); i++) {
         at = withPause(at);
-        Unit before = i == 0 ? UnitManager.SILENCE : last(words.get(i - 1));
-        Unit after = i == words.size() - 1 ? UnitManager.SILENCE : first(words.get(i + 1));
+        Unit before = i == 0 ? UnitManager.SILENCE : last(ways.get(i - 1));
+        Unit after = i == ways.size() - 1 ? UnitManager.SILENCE : first(ways.get(i + 1));
         List<Way> left = new ArrayList<>();
-        for (Unit[] way : words.get(i)) {
+        for (Unit[] way : ways.get(i)) {
           left.addAll(word(way, before, after, at));
         }
         at = left;
@@ -190,7 +201,7 @@ final class LineUp {
     }
 
     double likelihood() {
-      return ends.stream().mapToDouble(way -> from(way) + way.cost()).max().orElseThrow();
+      return ends.stream().mapToDouble(way -> from(way) + way.cost()).max().orElseThrow() + words;
     }
   }
 

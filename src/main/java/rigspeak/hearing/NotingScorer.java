@@ -26,19 +26,35 @@ public final class NotingScorer extends SimpleAcousticScorer {
   private final List<Float> best = new ArrayList<>();
   private final List<Data> frames = new ArrayList<>();
   private Optional<Iterator<Data>> repeated = Optional.empty();
+  private boolean ended;
 
   /** For Sphinx4's configuration. */
   public NotingScorer() {}
 
-  /** The searches from here on hear new sound. */
+  /** The next search hears new sound. */
   void hearOn() {
     frames.clear();
     repeated = Optional.empty();
+    ended = false;
   }
 
   /** The next search hears the frames of the last one again. */
   void hearAgain() {
     repeated = Optional.of(List.copyOf(frames).iterator());
+    ended = false;
+  }
+
+  /**
+   * Hears what is left of the utterance.
+   *
+   * @return whether anything was: the search gives up where no row of words can go on
+   */
+  boolean hearOut() {
+    boolean left = !ended;
+    while (!ended) {
+      getNextData();
+    }
+    return left;
   }
 
   /** What was heard, as the model sees it. */
@@ -54,14 +70,16 @@ public final class NotingScorer extends SimpleAcousticScorer {
 
   @Override
   protected Data getNextData() {
-    if (repeated.isPresent()) {
-      return repeated.get().hasNext() ? repeated.get().next() : new SpeechEndSignal();
-    }
-    Data data = super.getNextData();
-    if (!(data instanceof Signal) && data != null) {
+    Data data = repeated.map(NotingScorer::next).orElseGet(super::getNextData);
+    ended = data instanceof SpeechEndSignal;
+    if (repeated.isEmpty() && !(data instanceof Signal)) {
       frames.add(data);
     }
     return data;
+  }
+
+  private static Data next(Iterator<Data> frames) {
+    return frames.hasNext() ? frames.next() : new SpeechEndSignal();
   }
 
   @Override
