@@ -104,6 +104,9 @@ public final class Answers {
         .on(Reply.Silent.class, silent -> calm(silent(silent)))
         .on(Reply.CannotHear.class, cannot -> calm(cannotHear(cannot.trouble())))
         .on(Reply.StandingBy.class, standing -> calm(STANDING_BY))
+        // an ear-sound says it all
+        .on(Reply.Listening.class, listening -> List.of())
+        .on(Reply.FallenAsleep.class, asleep -> List.of())
         // how answers are given
         .on(Reply.DetailSet.class, set -> calm(detail(set.detail())))
         .on(Reply.PaceSet.class, set -> calm(pace(set.pace())))

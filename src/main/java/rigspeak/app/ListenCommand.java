@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -14,6 +15,7 @@ import rigspeak.audio.Loudspeaker;
 import rigspeak.audio.Microphone;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.Sound;
+import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
@@ -26,7 +28,9 @@ import rigspeak.speaking.EarSound;
     mixinStandardHelpOptions = true,
     description = {
       "The conversation, live, with a headset.",
-      "It listens after the short tone, and is deaf while it speaks. Ctrl-C ends it."
+      "It waits for the call, copper lantern, alone or before what is said; Enter does as well.",
+      "A short tone says that it listens, three soft ones down that it waits for the call again.",
+      "It is deaf while it speaks. Ctrl-C ends it."
     })
 final class ListenCommand implements Callable<Integer> {
   @Option(
@@ -44,6 +48,11 @@ final class ListenCommand implements Callable<Integer> {
   @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
   private boolean json;
 
+  @Option(names = "--always-open", description = "listen at any time, without the call")
+  private boolean alwaysOpen;
+
+  @Mixin private Window window;
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -51,7 +60,9 @@ final class ListenCommand implements Callable<Integer> {
     try (Loudspeaker loudspeaker = Devices.loudspeaker(loudspeakers);
         Microphone microphone = Devices.microphone(microphones)) {
       Report report = new Report(spec.commandLine().getOut(), json);
-      converse(microphone, loudspeaker, report, spec.commandLine().getErr());
+      Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
+      PrintWriter remarks = spec.commandLine().getErr();
+      converse(microphone, loudspeaker, attention, Key.on(System.in), report, remarks);
     }
     return 0;
   }
@@ -59,25 +70,41 @@ final class ListenCommand implements Callable<Integer> {
   /**
    * Listens and answers until nothing more comes.
    *
+   * @param attention whether it waits for the call
+   * @param key what is as good as the call
    * @throws IOException if the microphone is lost
    */
   static void converse(
-      Microphone microphone, Loudspeaker loudspeaker, Report report, PrintWriter remarks)
+      Microphone microphone,
+      Loudspeaker loudspeaker,
+      Attention attention,
+      Key key,
+      Report report,
+      PrintWriter remarks)
       throws IOException {
     microphone.shut();
     Grammar grammar = Grammar.bundled();
-    Session session = new Session(grammar);
+    Session session = new Session(grammar, attention);
     Ear ear = Ear.open(grammar);
     Mouth mouth = new Mouth();
     try (Listening listening = ear.listen(microphone)) {
       remarks.println("Listening on " + microphone.name() + ", speaking on " + loudspeaker.name());
       play(microphone, loudspeaker, EarSound.LISTENING.sound());
-      for (Optional<Heard> heard = listening.next(session.expected());
-          heard.isPresent();
-          heard = listening.next(session.expected())) {
-        Exchange exchange = session.heard(heard.get());
-        report.exchange("heard", exchange);
-        play(microphone, loudspeaker, mouth.speak(exchange, session.manner().pace()));
+      while (true) {
+        Optional<Exchange> exchange;
+        if (key.wasPressed()) {
+          exchange = Optional.of(session.called());
+        } else {
+          Optional<Heard> heard = listening.next(session.expected(), session.patienceSeconds());
+          if (heard.isEmpty()) {
+            return;
+          }
+          exchange = session.heard(heard.get());
+        }
+        if (exchange.isPresent()) {
+          report.exchange("heard", exchange.get());
+          play(microphone, loudspeaker, mouth.speak(exchange.get(), session.manner().pace()));
+        }
       }
     }
   }

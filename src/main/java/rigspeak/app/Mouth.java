@@ -23,7 +23,9 @@ final class Mouth {
   /** All answers of an exchange as one sound; silence if there are none. */
   Sound speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
     List<Sound> parts = new ArrayList<>();
-    if (!exchange.answers().isEmpty()) {
+    if (exchange.called()) {
+      parts.add(EarSound.LISTENING.sound());
+    } else if (!exchange.answers().isEmpty()) {
       parts.add(earSound(exchange).sound());
     }
     for (Utterance answer : exchange.answers()) {
@@ -35,6 +37,9 @@ final class Mouth {
         parts.add(words);
         parts.add(Sound.silence(PAUSE_SECONDS));
       }
+    }
+    if (exchange.fellAsleep()) {
+      parts.add(EarSound.ASLEEP.sound());
     }
     return Sound.joined(parts);
   }

@@ -63,6 +63,7 @@ public final class Dialogue {
     /** "Say again" wants the last answer, not that something was not understood since. */
     private static boolean isWorthRepeating(Reply reply) {
       return !(reply instanceof Reply.Again
+          || reply instanceof Reply.Listening
           || reply instanceof Reply.Silent
           || reply instanceof Reply.CannotHear);
     }
@@ -104,6 +105,7 @@ public final class Dialogue {
             case AFFIRM, NEGATIVE, SCRAP, LANYARD_RELEASED, ATTACHMENTS -> true;
             case SAY_AGAIN, STOP_TALKING, STAND_BY, HELP -> true;
             case SLOWER, FASTER, BRIEF, FULL -> true;
+            case WAKE -> true;
             default -> false;
           };
     }
@@ -348,6 +350,7 @@ public final class Dialogue {
 
     private void obey(Command command) {
       switch (command) {
+        case WAKE -> wake();
         case CHECK -> check();
         case WHY -> onVerdict(Reply.Why::new);
         case HELP_RIG -> onVerdict(Reply.WouldHelp::new);
@@ -376,6 +379,26 @@ public final class Dialogue {
         case FASTER -> answer(now.manner().pace().faster());
         case HELP -> replies.add(new Reply.Help());
       }
+    }
+
+    /** What still waits for an answer is said again: it may have been said long ago. */
+    private void wake() {
+      replies.add(new Reply.Listening());
+      Optional<Pending> pending = now.floor().pending();
+      if (pending.isPresent()) {
+        replies.add(question(pending.get()));
+      } else {
+        boolean correcting = now.floor().correcting();
+        now.asked()
+            .map(slot -> correcting ? new Reply.CorrectionAsked(slot) : new Reply.Asked(slot))
+            .ifPresent(replies::add);
+      }
+    }
+
+    private static Reply question(Pending pending) {
+      return pending instanceof Pending.Values values
+          ? new Reply.AffirmValue(values.first())
+          : new Reply.AffirmClippedIn();
     }
 
     private void check() {

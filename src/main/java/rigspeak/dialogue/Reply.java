@@ -196,6 +196,12 @@ public sealed interface Reply {
   /** Slower or faster answers from now on. */
   record PaceSet(Pace pace) implements Reply {}
 
+  /** Called: from now on it listens. Told by an ear-sound, without a word. */
+  record Listening() implements Reply {}
+
+  /** Nobody spoke for some time: it waits for the call. Told by an ear-sound, without a word. */
+  record FallenAsleep() implements Reply {}
+
   /** What can be said. */
   record Help() implements Reply {}
 

@@ -20,9 +20,6 @@ final class Utterances implements Listening {
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
 
-  /** After so many frames without speech it is said that nothing was heard. */
-  private static final int PATIENCE = 10 * 100;
-
   /** A voice less than this above the background is not made out, dB. */
   private static final double LEAST_DISTANCE = 12;
 
@@ -50,7 +47,7 @@ final class Utterances implements Listening {
   }
 
   @Override
-  public Optional<Heard> next(Expected expected) throws IOException {
+  public Optional<Heard> next(Expected expected, double patienceSeconds) throws IOException {
     ear.expect(expected);
     long from = framesRead;
     while (!streamEnded) {
@@ -66,7 +63,7 @@ final class Utterances implements Listening {
         anythingSaid = true;
         return Optional.of(utterance());
       }
-      if (framesRead - from >= PATIENCE) {
+      if (framesRead - from >= patienceSeconds * 100) {
         anythingSaid = true;
         return Optional.of(new Heard.Silence(stretch(from, 0)));
       }

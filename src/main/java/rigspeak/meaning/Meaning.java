@@ -36,6 +36,8 @@ public sealed interface Meaning {
 
   /** A command that needs nothing else. */
   enum Command implements Meaning {
+    /** The call, and nothing else in the breath. */
+    WAKE,
     CHECK,
     WHY,
     HELP_RIG,

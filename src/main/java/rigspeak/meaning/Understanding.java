@@ -49,6 +49,11 @@ public final class Understanding {
     };
   }
 
+  /** Whether these words begin with the call. */
+  public boolean isCall(String text) {
+    return !grammar.match(Spelling.words(text), Expected.call()).isEmpty();
+  }
+
   private static Meaning obey(List<String> tags, Optional<Slot> asked, String heard) {
     Reader reader = new Reader(asked);
     try {
@@ -69,6 +74,7 @@ public final class Understanding {
     private Optional<String> slot;
     private Breath breath = new Breath();
     private Optional<String> command = Optional.empty();
+    private boolean called;
     private boolean correcting;
 
     Reader(Optional<Slot> asked) {
@@ -91,8 +97,7 @@ public final class Understanding {
 
     private void obey(String order) {
       switch (order) {
-        // The call opens the ear; it says nothing of the rig.
-        case "wake" -> {}
+        case "wake" -> called = true;
         case "correct" -> correcting = true;
         default -> command = Optional.of(order);
       }
@@ -118,6 +123,10 @@ public final class Understanding {
         return command(command.get());
       }
       endValue();
+      // Before anything else the call says nothing of the rig.
+      if (called && !correcting && statements.isEmpty()) {
+        return Command.WAKE;
+      }
       return correcting ? new Meaning.Correction(statements) : new Meaning.Values(statements);
     }
 

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 import rigspeak.audio.VirtualLine;
+import rigspeak.dialogue.Attention;
 
 /** The live conversation, on a line without a device. */
 class LiveTest {
@@ -24,6 +26,8 @@ class LiveTest {
                 ListenCommand.converse(
                     headset,
                     headset,
+                    Attention.alwaysOpen(),
+                    Key.on(InputStream.nullInputStream()),
                     new Report(new PrintWriter(out, true), false),
                     new PrintWriter(out, true)));
 

@@ -1,12 +1,9 @@
 package rigspeak.hearing;
 
-import java.io.IOException;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
