@@ -49,6 +49,10 @@ final class Session {
     return meant(words, understanding.understand(words, now.asked()));
   }
 
+  private Exchange heard(String words) {
+    return meant(words, understanding.hear(words, now.asked()));
+  }
+
   /** Takes what the ear made of an utterance; nothing comes of it while nobody has called. */
   Optional<Exchange> heard(Heard heard) {
     heardSeconds = heard.when().endSeconds();
@@ -61,13 +65,13 @@ final class Session {
       return Optional.of(fallAsleep());
     }
     return Optional.of(
-        heard instanceof Heard.Words words ? said(words.text()) : meant("", unheard(heard)));
+        heard instanceof Heard.Words words ? heard(words.text()) : meant("", unheard(heard)));
   }
 
   /** Called, perhaps with more in the same breath; what still waits for an affirm comes first. */
   private Exchange called(String words) {
     boolean waits = now.floor().pending().isPresent();
-    return waits ? meant(words, Meaning.Command.WAKE) : said(words);
+    return waits ? meant(words, Meaning.Command.WAKE) : heard(words);
   }
 
   /** Takes a key for the call. */

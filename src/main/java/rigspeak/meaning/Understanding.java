@@ -25,27 +25,36 @@ public final class Understanding {
   }
 
   /**
-   * What the words mean.
+   * What typed words mean.
    *
-   * @param text heard or typed
+   * @param text as it was typed
    * @param asked the slot that has just been asked for, whose bare value is then taken too
    */
   public Meaning understand(String text, Optional<Slot> asked) {
+    return understand(text, asked, false);
+  }
+
+  /** What heard words mean: the same, but a fifteen may have been a fifty. */
+  public Meaning hear(String text, Optional<Slot> asked) {
+    return understand(text, asked, true);
+  }
+
+  private Meaning understand(String text, Optional<Slot> asked, boolean heard) {
     Expected expected =
         asked.map(slot -> Expected.answerFor(slot.key())).orElseGet(Expected::anything);
     List<String> words = Spelling.words(text);
     if (words.isEmpty()) {
       return new NotUnderstood(Reason.NOTHING_SAID, "");
     }
-    String heard = String.join(" ", words);
+    String said = String.join(" ", words);
     Set<Meaning> meanings = new LinkedHashSet<>();
     for (List<String> tags : grammar.match(words, expected)) {
-      meanings.add(obey(tags, asked, heard));
+      meanings.add(obey(tags, new Reader(asked, heard), said));
     }
     return switch (meanings.size()) {
-      case 0 -> new NotUnderstood(Reason.NO_SUCH_SENTENCE, heard);
+      case 0 -> new NotUnderstood(Reason.NO_SUCH_SENTENCE, said);
       case 1 -> meanings.iterator().next();
-      default -> new NotUnderstood(Reason.TWO_MEANINGS, heard);
+      default -> new NotUnderstood(Reason.TWO_MEANINGS, said);
     };
   }
 
@@ -54,15 +63,14 @@ public final class Understanding {
     return !grammar.match(Spelling.words(text), Expected.call()).isEmpty();
   }
 
-  private static Meaning obey(List<String> tags, Optional<Slot> asked, String heard) {
-    Reader reader = new Reader(asked);
+  private static Meaning obey(List<String> tags, Reader reader, String said) {
     try {
       for (String tag : tags) {
         reader.take(tag);
       }
       return reader.meaning();
     } catch (SlotValue.BeyondPlumb e) {
-      return new NotUnderstood(Reason.BEYOND_PLUMB, heard);
+      return new NotUnderstood(Reason.BEYOND_PLUMB, said);
     }
   }
 
@@ -74,10 +82,12 @@ public final class Understanding {
     private Optional<String> slot;
     private Breath breath = new Breath();
     private Optional<String> command = Optional.empty();
+    private final boolean heard;
     private boolean called;
     private boolean correcting;
 
-    Reader(Optional<Slot> asked) {
+    Reader(Optional<Slot> asked, boolean heard) {
+      this.heard = heard;
       this.slot = asked.map(Slot::key);
     }
 
@@ -113,7 +123,8 @@ public final class Understanding {
         statements.add(new Statement.RopeAngle(Angle.ofDegrees(angle.number())));
       } else {
         Slot named = Slot.of(name).orElseThrow();
-        statements.add(new Statement.Value(named, SlotValue.of(named, breath)));
+        boolean doubtful = heard && breath.hasTwin();
+        statements.add(new Statement.Value(named, SlotValue.of(named, breath), doubtful));
       }
       breath = new Breath();
     }
