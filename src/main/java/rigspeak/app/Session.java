@@ -64,6 +64,9 @@ final class Session {
     if (heard instanceof Heard.Silence && attention.at(heardSeconds).isAsleep()) {
       return Optional.of(fallAsleep());
     }
+    if (heard instanceof Heard.Silence && attention.sleeps() && !now.waitsForAnswer()) {
+      return Optional.empty();
+    }
     return Optional.of(
         heard instanceof Heard.Words words ? heard(words.text()) : meant("", unheard(heard)));
   }

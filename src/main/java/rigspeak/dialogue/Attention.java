@@ -35,6 +35,11 @@ public record Attention(double windowSeconds, double untilSeconds) {
     return new Attention(windowSeconds, ASLEEP);
   }
 
+  /** Whether it ever does; then silence is nothing to remark on unless an answer is waited for. */
+  public boolean sleeps() {
+    return !Double.isInfinite(windowSeconds);
+  }
+
   public boolean isAsleep() {
     return untilSeconds == ASLEEP;
   }
@@ -82,7 +87,7 @@ public record Attention(double windowSeconds, double untilSeconds) {
   }
 
   private Attention asleepUnlessAlwaysOpen() {
-    return Double.isInfinite(windowSeconds) ? this : asleep(windowSeconds);
+    return sleeps() ? asleep(windowSeconds) : this;
   }
 
   private static boolean opensAnew(Meaning meaning) {
