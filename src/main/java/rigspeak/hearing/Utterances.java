@@ -107,10 +107,14 @@ final class Utterances implements Listening {
     if (spoken.tooLong) {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
     }
-    if (recognised instanceof Ear.Recognised.Row row) {
-      return new Heard.Words(row.words(), when);
+    if (recognised instanceof Ear.Recognised.Not not) {
+      return new Heard.NotUnderstood(not.reason(), when);
     }
-    return new Heard.NotUnderstood(((Ear.Recognised.Not) recognised).reason(), when);
+    Ear.Recognised.Row row = (Ear.Recognised.Row) recognised;
+    double aboveNoise = spoken.loudest - endpointer.background();
+    return ear.against(row.words(), row.evidence().aboveNoise(aboveNoise))
+        .<Heard>map(reason -> new Heard.NotUnderstood(reason, when))
+        .orElseGet(() -> new Heard.Words(row.words(), when));
   }
 
   private Heard.Stretch stretch(long fromFrame, long busyNanos) {
