@@ -84,7 +84,12 @@ public final class Ear {
 
   /** Begins to hear a stream, which is closed with the listening. */
   public Listening listen(SoundStream stream) {
-    return new Utterances(this, stream);
+    return listen(stream, ClosingPause.ORDINARY);
+  }
+
+  /** The same with another pause that ends an utterance. */
+  public Listening listen(SoundStream stream, ClosingPause pause) {
+    return new Utterances(this, stream, pause);
   }
 
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
