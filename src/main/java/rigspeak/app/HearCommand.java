@@ -121,7 +121,9 @@ final class HearCommand implements Callable<Integer> {
         if (out != null) {
           WavFile.write(out.resolve(String.format(Locale.ROOT, "%03d.wav", answers)), sound);
         }
-        loudspeaker.ifPresent(speaker -> speaker.play(sound));
+        if (loudspeaker.isPresent()) {
+          loudspeaker.get().play(sound);
+        }
       }
     }
 

@@ -115,6 +115,10 @@ final class Session {
     return now.asked().map(Slot::key).map(Expected::answerFor).orElseGet(Expected::anything);
   }
 
+  boolean isAsleep() {
+    return attention.isAsleep();
+  }
+
   /** For how long it is waited for, seconds of sound. */
   double patienceSeconds() {
     return attention.isAsleep()

@@ -15,7 +15,7 @@ import rigspeak.grammar.Expected;
 final class Utterances implements Listening {
   private static final ThreadMXBean CPU = ManagementFactory.getThreadMXBean();
 
-  private static final Endpointer.Settings ENDS = new Endpointer.Settings(9, 8, 15, 50, 20 * 100);
+  private static final int ONSET_WINDOW = 15;
 
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
@@ -34,16 +34,21 @@ final class Utterances implements Listening {
 
   private final Ear ear;
   private final SoundStream stream;
-  private final Endpointer endpointer = new Endpointer(ENDS);
+  private final Endpointer endpointer;
   private final Deque<short[]> leader = new ArrayDeque<>();
   private long framesRead;
   private boolean streamEnded;
   private boolean anythingSaid;
   private long lastArrival;
 
-  Utterances(Ear ear, SoundStream stream) {
+  Utterances(Ear ear, SoundStream stream, ClosingPause pause) {
     this.ear = ear;
     this.stream = stream;
+    this.endpointer = new Endpointer(ends(pause));
+  }
+
+  private static Endpointer.Settings ends(ClosingPause pause) {
+    return new Endpointer.Settings(9, 8, ONSET_WINDOW, pause.frames(), 20 * 100);
   }
 
   @Override
@@ -56,7 +61,7 @@ final class Utterances implements Listening {
         break;
       }
       leader.add(frame);
-      if (leader.size() > LEADER + ENDS.onsetWindow()) {
+      if (leader.size() > LEADER + ONSET_WINDOW) {
         leader.remove();
       }
       if (endpointer.take(frame) == Endpointer.Turn.BEGINS) {
