@@ -62,6 +62,7 @@ final class HearingComparison {
   }
 
   private void run() throws IOException, InterruptedException {
+    Files.createDirectories(out);
     Path corpus = Path.of(option("corpus", "target/corpus"));
     String part = option("part", "all");
     List<Recorded> all =
