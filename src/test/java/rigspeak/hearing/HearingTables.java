@@ -132,25 +132,25 @@ final class HearingTables {
 
   private void byWhat(String title, String head, Predicate<Row> which, Function<Row, String> what) {
     heading(title);
+    List<String> engines = engines();
     line(
         "| "
             + head
-            + " | engine | commands | right % | taken wrong % | refused % | talk | taken % |"
-            + " real-time factor | peak MB |");
-    line("|---|---|---|---|---|---|---|---|---|---|");
+            + " | commands | "
+            + engines.stream()
+                .map(engine -> engine + " right / wrong / refused % | ")
+                .collect(Collectors.joining())
+            + "talk | taken % "
+            + String.join(" / ", engines)
+            + " | real-time factor | peak MB |");
+    line("|---|---|" + "---|".repeat(engines.size()) + "---|---|---|---|");
     Map<String, List<Row>> groups = groups(which, what);
     if (groups.size() > 1 && !head.equals("condition")) {
-      groups.put("**all**", rows.stream().filter(which).toList());
+      groups.put("~ all", rows.stream().filter(which).toList());
     }
     groups.forEach(
-        (name, group) -> {
-          for (String engine : engines()) {
-            List<Row> mine = group.stream().filter(r -> r.engine().equals(engine)).toList();
-            if (!mine.isEmpty()) {
-              line("| " + name.replaceFirst("^\\d\\d ", "") + " | " + engine + " | " + score(mine));
-            }
-          }
-        });
+        (name, group) ->
+            line("| " + name.replaceFirst("^(\\d\\d|~) ", "") + " | " + score(group, engines)));
   }
 
   private Map<String, List<Row>> groups(Predicate<Row> which, Function<Row, String> what) {
@@ -159,22 +159,46 @@ final class HearingTables {
         .collect(Collectors.groupingBy(what, TreeMap::new, Collectors.toList()));
   }
 
-  private static String score(List<Row> rows) {
-    List<Row> commands = rows.stream().filter(r -> !r.talk()).toList();
+  private static String score(List<Row> rows, List<String> engines) {
+    StringBuilder cells = new StringBuilder();
     List<Row> talk = rows.stream().filter(Row::talk).toList();
-    double seconds = rows.stream().mapToDouble(Row::seconds).sum();
+    List<Row> commands = rows.stream().filter(r -> !r.talk()).toList();
+    cells.append(said(commands, engines)).append(" | ");
+    for (String engine : engines) {
+      List<Row> mine = by(engine, commands);
+      cells.append(percent(mine, r -> r.outcome() == Outcome.RIGHT)).append(" / ");
+      cells.append(percent(mine, Row::wrong)).append(" / ");
+      cells.append(percent(mine, r -> r.outcome() == Outcome.REFUSED)).append(" | ");
+    }
+    cells.append(said(talk, engines)).append(" | ");
+    cells.append(each(engines, engine -> percent(by(engine, talk), Row::wrong))).append(" | ");
+    cells.append(each(engines, engine -> speed(by(engine, rows)))).append(" | ");
+    cells.append(each(engines, engine -> peak(by(engine, rows)))).append(" |");
+    return cells.toString();
+  }
+
+  private static List<Row> by(String engine, List<Row> rows) {
+    return rows.stream().filter(r -> r.engine().equals(engine)).toList();
+  }
+
+  /** How many recordings; each engine had them all. */
+  private static int said(List<Row> rows, List<String> engines) {
+    return engines.stream().mapToInt(engine -> by(engine, rows).size()).max().orElse(0);
+  }
+
+  private static String each(List<String> engines, Function<String, String> cell) {
+    return engines.stream().map(cell).collect(Collectors.joining(" / "));
+  }
+
+  private static String speed(List<Row> rows) {
     double busy = rows.stream().mapToDouble(Row::busySeconds).sum();
+    double seconds = rows.stream().mapToDouble(Row::seconds).sum();
+    return rows.isEmpty() ? "-" : String.format(Locale.ROOT, "%.3f", busy / seconds);
+  }
+
+  private static String peak(List<Row> rows) {
     return String.format(
-        Locale.ROOT,
-        "%d | %s | %s | %s | %d | %s | %.3f | %.0f |",
-        commands.size(),
-        percent(commands, r -> r.outcome() == Outcome.RIGHT),
-        percent(commands, Row::wrong),
-        percent(commands, r -> r.outcome() == Outcome.REFUSED),
-        talk.size(),
-        percent(talk, Row::wrong),
-        busy / seconds,
-        rows.stream().mapToDouble(Row::peakMegabytes).max().orElse(0));
+        Locale.ROOT, "%.0f", rows.stream().mapToDouble(Row::peakMegabytes).max().orElse(0));
   }
 
   private static String percent(List<Row> rows, Predicate<Row> which) {
