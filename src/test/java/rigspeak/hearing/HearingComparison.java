@@ -28,9 +28,10 @@ import rigspeak.grammar.Grammar;
  * conditions=all              names with commas between, or all
  * engines=rigspeak,pocketsphinx
  * settings=FILE               another ear.xml
- * sentences=60                commands played in each condition but clean, where all are
- * pair-voices=1               voices that say each half of a dangerous pair there
- * clean=all                   or some: the same choice of recordings in the clean condition
+ * sentences=60                commands played in each condition, half as many sentences of talk, and
+ *                             each half of each dangerous pair, each by one voice
+ * clean=all                   recordings played clean: all, or so many commands, half as much talk,
+ *                             and each half of each pair by two voices
  * wip=1e-1,1e-2,1e-3          pocketsphinx's word insertion; the best on the clean ones counts
  * </pre>
  */
@@ -71,10 +72,10 @@ final class HearingComparison {
             .sorted(Comparator.comparing(Recorded::voice).thenComparing(Recorded::file))
             .toList();
     Predicate<Recorded> some =
-        Recorded.some(
-            all,
-            Integer.parseInt(option("sentences", "60")),
-            Integer.parseInt(option("pair-voices", "1")));
+        Recorded.some(all, Integer.parseInt(option("sentences", "60")), 1);
+    String clean = option("clean", "all");
+    Predicate<Recorded> more =
+        clean.equals("all") ? r -> true : Recorded.some(all, Integer.parseInt(clean), 2);
     List<Condition> conditions = conditions();
     for (String name : option("engines", "rigspeak,pocketsphinx").split(",", -1)) {
       List<Condition> open =
@@ -84,9 +85,8 @@ final class HearingComparison {
       }
       Engine engine = engine(name, all.stream().filter(some).toList());
       for (Condition condition : open) {
-        boolean every =
-            condition instanceof Condition.Clean && option("clean", "all").equals("all");
-        measure(engine, condition, every ? all : all.stream().filter(some).toList(), some);
+        Predicate<Recorded> mine = condition instanceof Condition.Clean ? more.or(some) : some;
+        measure(engine, condition, all.stream().filter(mine).toList(), some);
       }
     }
   }
@@ -142,7 +142,10 @@ final class HearingComparison {
       if (!Files.exists(file)) {
         Files.createDirectories(file.getParent());
         Sound clean = WavFile.read(recorded.file());
-        WavFile.write(file, condition.heard(clean, recorded.seed()));
+        // Whole or not at all: another run may be looking for it.
+        Path half = file.resolveSibling(file.getFileName() + ".part");
+        WavFile.write(half, condition.heard(clean, recorded.seed()));
+        Files.move(half, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
       }
       files.put(file, recorded.expected());
     }
