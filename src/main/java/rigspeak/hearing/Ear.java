@@ -133,6 +133,11 @@ public final class Ear {
         acceptance.isUnfinished(evidence) ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
   }
 
+  /** How sure it is of a row, 0 to 1. */
+  double surety(Acceptance.Evidence evidence) {
+    return acceptance.surety(evidence);
+  }
+
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
   void expect(Expected expected) {
     onlyCall = expected.equals(Expected.call());
