@@ -1,24 +1,23 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.io.PrintWriter;
+import java.io.InterruptedIOException;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rigspeak.audio.Devices;
 import rigspeak.audio.Loudspeaker;
 import rigspeak.audio.Microphone;
 import rigspeak.audio.NoSuchDevice;
-import rigspeak.audio.Sound;
+import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
+import rigspeak.hearing.ClosingPause;
 import rigspeak.hearing.Ear;
-import rigspeak.hearing.Heard;
-import rigspeak.hearing.Listening;
-import rigspeak.speaking.EarSound;
 
 /** The conversation, live. */
 @Command(
@@ -26,9 +25,15 @@ import rigspeak.speaking.EarSound;
     mixinStandardHelpOptions = true,
     description = {
       "The conversation, live, with a headset.",
-      "It listens after the short tone, and is deaf while it speaks. Ctrl-C ends it."
+      "It waits for the call, copper lantern, alone or before what is said; Enter does as well.",
+      "A short tone says that it listens, three soft ones down that it waits for the call again.",
+      "It is deaf while it speaks. Ctrl-C ends it.",
+      "A headset that is lost is looked for until it is back; nothing said is forgotten."
     })
 final class ListenCommand implements Callable<Integer> {
+  private static final long FIRST_WAIT_MILLIS = 500;
+  private static final long LONGEST_WAIT_MILLIS = 8_000;
+
   @Option(
       names = "--mic",
       paramLabel = "NAME",
@@ -41,51 +46,76 @@ final class ListenCommand implements Callable<Integer> {
       description = "part of the loudspeaker's name; say it again for a second choice")
   private List<String> loudspeakers = List.of();
 
+  @Option(
+      names = "--pause",
+      paramLabel = "SECONDS",
+      defaultValue = "0.5",
+      description = "the silence that ends what you say, 0.3 to 2.0 (0.5)")
+  private double pauseSeconds;
+
   @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
   private boolean json;
+
+  @Option(names = "--always-open", description = "listen at any time, without the call")
+  private boolean alwaysOpen;
+
+  @Mixin private Window window;
 
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
-    try (Loudspeaker loudspeaker = Devices.loudspeaker(loudspeakers);
-        Microphone microphone = Devices.microphone(microphones)) {
-      Report report = new Report(spec.commandLine().getOut(), json);
-      converse(microphone, loudspeaker, report, spec.commandLine().getErr());
-    }
+    ClosingPause pause = pause();
+    Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
+    Grammar grammar = Grammar.bundled();
+    new LiveConversation(
+            new Session(grammar, attention),
+            Key.on(System.in),
+            () -> Ear.open(grammar),
+            new Mouth(),
+            pause,
+            new NamedLines(),
+            new Report(spec.commandLine().getOut(), json),
+            spec.commandLine().getErr())
+        .run();
     return 0;
   }
 
-  /**
-   * Listens and answers until nothing more comes.
-   *
-   * @throws IOException if the microphone is lost
-   */
-  static void converse(
-      Microphone microphone, Loudspeaker loudspeaker, Report report, PrintWriter remarks)
-      throws IOException {
-    microphone.shut();
-    Grammar grammar = Grammar.bundled();
-    Session session = new Session(grammar);
-    Ear ear = Ear.open(grammar);
-    Mouth mouth = new Mouth();
-    try (Listening listening = ear.listen(microphone)) {
-      remarks.println("Listening on " + microphone.name() + ", speaking on " + loudspeaker.name());
-      play(microphone, loudspeaker, EarSound.LISTENING.sound());
-      for (Optional<Heard> heard = listening.next(session.expected());
-          heard.isPresent();
-          heard = listening.next(session.expected())) {
-        Exchange exchange = session.heard(heard.get());
-        report.exchange("heard", exchange);
-        play(microphone, loudspeaker, mouth.speak(exchange, session.manner().pace()));
-      }
+  private ClosingPause pause() {
+    if (pauseSeconds >= ClosingPause.SHORTEST && pauseSeconds <= ClosingPause.LONGEST) {
+      return new ClosingPause(pauseSeconds);
     }
+    throw new ParameterException(
+        spec.commandLine(),
+        "The pause that ends what you say is "
+            + ClosingPause.SHORTEST
+            + " to "
+            + ClosingPause.LONGEST
+            + " seconds, not "
+            + pauseSeconds
+            + ".");
   }
 
-  /** The microphone is shut meanwhile: the tool must not hear itself. */
-  private static void play(Microphone microphone, Loudspeaker loudspeaker, Sound sound) {
-    microphone.shut();
-    loudspeaker.play(sound);
-    microphone.reopen();
+  /** The devices of the wished names, looked for ever more seldom once they are lost. */
+  private final class NamedLines implements LiveConversation.Lines {
+    @Override
+    public Microphone microphone() throws NoSuchDevice {
+      return Devices.microphone(microphones);
+    }
+
+    @Override
+    public Loudspeaker loudspeaker() throws NoSuchDevice {
+      return Devices.loudspeaker(loudspeakers);
+    }
+
+    @Override
+    public void beforeNext(int attempt) throws IOException {
+      try {
+        Thread.sleep(Math.min(LONGEST_WAIT_MILLIS, FIRST_WAIT_MILLIS << Math.min(attempt, 10)));
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new InterruptedIOException("The search for the device was given up.");
+      }
+    }
   }
 }

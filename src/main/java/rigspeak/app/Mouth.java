@@ -2,6 +2,7 @@ package rigspeak.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigspeak.answer.LineNotice;
 import rigspeak.answer.Utterance;
 import rigspeak.audio.Sound;
 import rigspeak.dialogue.Reply;
@@ -20,23 +21,40 @@ final class Mouth {
     this.voice = FreeTtsVoice.load();
   }
 
-  /** All answers of an exchange as one sound; silence if there are none. */
+  /**
+   * All answers of an exchange as one sound; silence if there are none. It ends with the last word:
+   * whoever listens may speak at once.
+   */
   Sound speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
     List<Sound> parts = new ArrayList<>();
-    if (!exchange.answers().isEmpty()) {
+    if (exchange.called()) {
+      parts.add(EarSound.LISTENING.sound());
+    } else if (!exchange.answers().isEmpty()) {
       parts.add(earSound(exchange).sound());
     }
+    boolean first = true;
     for (Utterance answer : exchange.answers()) {
       Sound words = voice.speak(answer.text(), speed(pace));
-      parts.add(words);
-      parts.add(Sound.silence(PAUSE_SECONDS));
-      if (answer.danger()) {
-        parts.add(EarSound.DANGER.sound());
-        parts.add(words);
+      if (!first) {
         parts.add(Sound.silence(PAUSE_SECONDS));
       }
+      first = false;
+      parts.add(words);
+      if (answer.danger()) {
+        parts.add(Sound.silence(PAUSE_SECONDS));
+        parts.add(EarSound.DANGER.sound());
+        parts.add(words);
+      }
+    }
+    if (exchange.fellAsleep()) {
+      parts.add(EarSound.ASLEEP.sound());
     }
     return Sound.joined(parts);
+  }
+
+  /** A word about the devices. */
+  Sound speak(LineNotice notice, rigspeak.dialogue.Pace pace) {
+    return voice.speak(notice.text(), speed(pace));
   }
 
   private static EarSound earSound(Exchange exchange) {

@@ -13,7 +13,10 @@ import javax.sound.sampled.Mixer;
 import javax.sound.sampled.SourceDataLine;
 import javax.sound.sampled.TargetDataLine;
 
-/** The microphones and loudspeakers of this machine, by name. */
+/**
+ * The microphones and loudspeakers of this machine, by name. They are looked for anew at every
+ * call, so one that was plugged in a moment ago is found.
+ */
 public final class Devices {
   /** The forms a line is asked for, best first: the tool's own, then what sound cards offer. */
   private static final List<AudioFormat> FORMS =
@@ -29,39 +32,29 @@ public final class Devices {
 
   /** Names of the lines that sound can come from. */
   public static List<String> microphones() {
-    return offering(TargetDataLine.class).stream().map(Devices::name).toList();
+    return names(TargetDataLine.class);
   }
 
   /** Names of the lines that sound can go to. */
   public static List<String> loudspeakers() {
-    return offering(SourceDataLine.class).stream().map(Devices::name).toList();
+    return names(SourceDataLine.class);
   }
 
   /**
-   * Opens the first microphone that can be opened.
+   * Opens the first microphone that can be opened, and waits until sound comes from it.
    *
    * @param wishes parts of names, best first, letter case ignored; if there are none, any
    *     microphone will do
    */
   public static Microphone microphone(List<String> wishes) throws NoSuchDevice {
-    List<Mixer.Info> ranked = ranked(offering(TargetDataLine.class), wishes);
-    refuseIfNone(ranked, wishes, "microphone", microphones());
-    LineUnavailableException last = null;
-    for (Mixer.Info device : ranked) {
-      for (AudioFormat form : FORMS) {
-        DataLine.Info wanted = new DataLine.Info(TargetDataLine.class, form);
-        if (AudioSystem.getMixer(device).isLineSupported(wanted)) {
-          try {
-            TargetDataLine line = (TargetDataLine) AudioSystem.getMixer(device).getLine(wanted);
-            line.open(form);
-            return new LineMicrophone(name(device), line);
-          } catch (LineUnavailableException e) {
-            last = e;
-          }
-        }
-      }
-    }
-    throw busy("microphone", ranked, last);
+    return first(
+        "microphone",
+        TargetDataLine.class,
+        wishes,
+        (name, line, form) -> {
+          line.open(form, LineMicrophone.bufferBytes(form));
+          return LineMicrophone.reading(name, line);
+        });
   }
 
   /**
@@ -71,24 +64,62 @@ public final class Devices {
    *     loudspeaker will do
    */
   public static Loudspeaker loudspeaker(List<String> wishes) throws NoSuchDevice {
-    List<Mixer.Info> ranked = ranked(offering(SourceDataLine.class), wishes);
-    refuseIfNone(ranked, wishes, "loudspeaker", loudspeakers());
-    LineUnavailableException last = null;
+    return first(
+        "loudspeaker",
+        SourceDataLine.class,
+        wishes,
+        (name, line, form) -> {
+          line.open(form, LineLoudspeaker.bufferBytes(form));
+          return new LineLoudspeaker(name, line);
+        });
+  }
+
+  /** Opens a line in one form and makes a device of it. */
+  private interface Opening<L extends Line, D> {
+    D open(String name, L line, AudioFormat form) throws LineUnavailableException, LostDevice;
+  }
+
+  /** The first device that can be opened: the best name first, then the best form. */
+  private static <L extends Line, D> D first(
+      String what, Class<L> kind, List<String> wishes, Opening<L, D> opening) throws NoSuchDevice {
+    List<Mixer.Info> ranked = ranked(offering(kind), wishes);
+    if (ranked.isEmpty()) {
+      throw noSuch(what, wishes, names(kind));
+    }
+    Exception last = null;
     for (Mixer.Info device : ranked) {
       for (AudioFormat form : FORMS) {
-        DataLine.Info wanted = new DataLine.Info(SourceDataLine.class, form);
-        if (AudioSystem.getMixer(device).isLineSupported(wanted)) {
-          try {
-            SourceDataLine line = (SourceDataLine) AudioSystem.getMixer(device).getLine(wanted);
-            line.open(form);
-            return new LineLoudspeaker(name(device), line);
-          } catch (LineUnavailableException e) {
-            last = e;
-          }
+        try {
+          return open(device, kind, form, opening);
+        } catch (LineUnavailableException | IllegalArgumentException e) {
+          // A mixer may offer a form and then refuse it, in either way; the next may do.
+          last = e;
+        } catch (LostDevice e) {
+          // No form helps a device that is open and dead.
+          last = e;
+          break;
         }
       }
     }
-    throw busy("loudspeaker", ranked, last);
+    String names = String.join(", ", ranked.stream().map(Mixer.Info::getName).toList());
+    throw new NoSuchDevice(
+        "The " + what + " cannot be opened; another program may be using it: " + names + ".", last);
+  }
+
+  private static <L extends Line, D> D open(
+      Mixer.Info device, Class<L> kind, AudioFormat form, Opening<L, D> opening)
+      throws LineUnavailableException, LostDevice {
+    L line = kind.cast(AudioSystem.getMixer(device).getLine(new DataLine.Info(kind, form)));
+    boolean opened = false;
+    try {
+      D result = opening.open(device.getName(), line, form);
+      opened = true;
+      return result;
+    } finally {
+      if (!opened) {
+        line.close();
+      }
+    }
   }
 
   /**
@@ -102,7 +133,7 @@ public final class Devices {
     for (String wish : wishes) {
       String part = wish.toLowerCase(Locale.ROOT);
       for (Mixer.Info device : devices) {
-        if (name(device).toLowerCase(Locale.ROOT).contains(part) && !ranked.contains(device)) {
+        if (device.getName().toLowerCase(Locale.ROOT).contains(part) && !ranked.contains(device)) {
           ranked.add(device);
         }
       }
@@ -110,18 +141,13 @@ public final class Devices {
     return ranked;
   }
 
-  private static void refuseIfNone(
-      List<Mixer.Info> ranked, List<String> wishes, String kind, List<String> there)
-      throws NoSuchDevice {
-    if (!ranked.isEmpty()) {
-      return;
-    }
+  private static NoSuchDevice noSuch(String what, List<String> wishes, List<String> there) {
     if (there.isEmpty()) {
-      throw new NoSuchDevice("This machine has no " + kind + ".");
+      return new NoSuchDevice("This machine has no " + what + ".");
     }
-    throw new NoSuchDevice(
+    return new NoSuchDevice(
         "No "
-            + kind
+            + what
             + " is called "
             + String.join(" or ", wishes)
             + "; there is "
@@ -129,12 +155,8 @@ public final class Devices {
             + ".");
   }
 
-  private static NoSuchDevice busy(
-      String kind, List<Mixer.Info> ranked, LineUnavailableException cause) {
-    String names = String.join(", ", ranked.stream().map(Devices::name).toList());
-    return new NoSuchDevice(
-        "The " + kind + " cannot be opened; another program may be using it: " + names + ".",
-        cause);
+  private static List<String> names(Class<? extends Line> kind) {
+    return offering(kind).stream().map(Mixer.Info::getName).toList();
   }
 
   private static List<Mixer.Info> offering(Class<? extends Line> kind) {
@@ -146,10 +168,6 @@ public final class Devices {
                   .anyMatch(form -> mixer.isLineSupported(new DataLine.Info(kind, form)));
             })
         .toList();
-  }
-
-  private static String name(Mixer.Info device) {
-    return device.getName();
   }
 
   private static AudioFormat form(int rate, int channels) {

@@ -1,10 +1,24 @@
 package rigspeak.audio;
 
+import java.util.concurrent.locks.LockSupport;
+import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.SourceDataLine;
 
-/** A loudspeaker of this machine. */
+/**
+ * A loudspeaker of this machine.
+ *
+ * <p>Only as much is handed to the line as it has room for: its own write waits without end if the
+ * device is dead.
+ */
 final class LineLoudspeaker implements Loudspeaker {
-  private static final int FRAMES_AT_ONCE = 512;
+  /** The line's own buffer: what is played on while this machine is busy with something else. */
+  private static final float BUFFER_SECONDS = 0.1f;
+
+  /** How often the line is asked for room. */
+  private static final long POLL_NANOS = 5_000_000;
+
+  /** A line that has taken nothing for so long is lost. */
+  private static final long LONGEST_GAP_NANOS = 3_000_000_000L;
 
   private final String name;
   private final SourceDataLine line;
@@ -16,24 +30,59 @@ final class LineLoudspeaker implements Loudspeaker {
     line.start();
   }
 
+  /** The size of buffer that the line should be opened with. */
+  static int bufferBytes(AudioFormat form) {
+    return Math.round(BUFFER_SECONDS * form.getFrameRate()) * form.getFrameSize();
+  }
+
   @Override
   public String name() {
     return name;
   }
 
   @Override
-  public void play(Sound sound) {
+  public void play(Sound sound) throws LostDevice {
     hushed = false;
     byte[] bytes = bytes(sound);
-    int step = FRAMES_AT_ONCE * line.getFormat().getFrameSize();
-    for (int at = 0; at < bytes.length && !hushed; at += step) {
-      line.write(bytes, at, Math.min(step, bytes.length - at));
+    for (int at = 0; at < bytes.length && !hushed; ) {
+      int count = Math.min(room(), bytes.length - at);
+      if (!hushed) {
+        if (line.write(bytes, at, count) < count) {
+          throw lost();
+        }
+        at += count;
+      }
     }
     if (hushed) {
       line.flush();
-    } else {
-      line.drain();
+      return;
     }
+    line.drain();
+    if (line.available() <= 0) {
+      // Nothing was taken of the last piece.
+      throw lost();
+    }
+  }
+
+  /** Waits until the line has room, and says how many bytes of whole frames. */
+  private int room() throws LostDevice {
+    long began = System.nanoTime();
+    while (!hushed) {
+      int room = line.available();
+      int whole = room - Math.floorMod(room, line.getFormat().getFrameSize());
+      if (whole > 0) {
+        return whole;
+      }
+      if (System.nanoTime() - began > LONGEST_GAP_NANOS) {
+        throw lost();
+      }
+      LockSupport.parkNanos(POLL_NANOS);
+    }
+    return 0;
+  }
+
+  private LostDevice lost() {
+    return new LostDevice("The loudspeaker " + name + " is gone.");
   }
 
   @Override

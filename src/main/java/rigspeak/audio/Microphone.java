@@ -11,6 +11,9 @@ public interface Microphone extends SoundStream {
   /** Lets no sound in from now on. */
   void shut();
 
-  /** Lets sound in again; nothing from before this moment is heard. */
+  /**
+   * Lets sound in again as soon as what the loudspeaker played until this moment has died away;
+   * nothing from before is heard.
+   */
   void reopen();
 }

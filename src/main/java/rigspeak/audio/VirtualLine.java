@@ -89,8 +89,12 @@ public final class VirtualLine implements Microphone, Loudspeaker {
   }
 
   @Override
-  public synchronized void play(Sound sound) {
+  public synchronized void play(Sound sound) throws LostDevice {
+    if (lost) {
+      throw new LostDevice("The loudspeaker " + name + " is gone.");
+    }
     played.add(sound);
+    notifyAll();
   }
 
   @Override

@@ -51,10 +51,12 @@ public final class Ear {
   private final LineUp lineUp;
   private final Acceptance acceptance;
   private final Caution caution;
+  private final CallCheck callCheck = CallCheck.read(resource("like-the-call.txt"));
   private final Map<Expected, Rivals> rivals = new HashMap<>();
   private BiConsumer<List<String>, Acceptance.Evidence> watched = (words, evidence) -> {};
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
   private List<Expected> open = Expected.anything().parts();
+  private boolean onlyCall;
 
   private Ear(Grammar grammar, Caution caution, URL configuration) {
     this.grammar = grammar;
@@ -72,7 +74,9 @@ public final class Ear {
       double word =
           manager.getPropertySheet("linguist").getDouble(Linguist.PROP_WORD_INSERTION_PROBABILITY);
       lineUp = new LineUp(model, manager.lookup("unitManager"), dictionary, word);
-      dictionary.keep(allWords(grammar));
+      Set<String> words = allWords(grammar);
+      words.addAll(callCheck.words());
+      dictionary.keep(words);
       network.hear(graph(Expected.anything()));
       decoder = manager.lookup("decoder");
       decoder.allocate();
@@ -109,7 +113,12 @@ public final class Ear {
 
   /** Begins to hear a stream, which is closed with the listening. */
   public Listening listen(SoundStream stream) {
-    return new Utterances(this, stream);
+    return listen(stream, ClosingPause.ORDINARY);
+  }
+
+  /** The same with another pause that ends an utterance. */
+  public Listening listen(SoundStream stream, ClosingPause pause) {
+    return new Utterances(this, stream, pause);
   }
 
   /** Shows every row that was found and what spoke for it, taken or not, for measurements. */
@@ -120,16 +129,23 @@ public final class Ear {
   /** Why a row is not taken; nothing if enough speaks for it. */
   Optional<Heard.Reason> against(List<String> words, Acceptance.Evidence evidence) {
     watched.accept(words, evidence);
-    if (acceptance.isSure(evidence, caution)) {
+    if (acceptance.isSure(evidence, onlyCall ? Caution.CAUTIOUS : caution)) {
       return Optional.empty();
     }
     return Optional.of(
         acceptance.isUnfinished(evidence) ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
   }
 
+  /** How sure it is of a row, 0 to 1. */
+  double surety(Acceptance.Evidence evidence) {
+    return acceptance.surety(evidence);
+  }
+
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
   void expect(Expected expected) {
-    open = expected.parts();
+    onlyCall = expected.equals(Expected.call());
+    // Whatever else could be said stands beside the call, and is refused: it is not the call.
+    open = onlyCall ? Expected.anything().parts() : expected.parts();
     open.forEach(this::getReady);
     getReady(open.get(0));
   }
@@ -153,7 +169,12 @@ public final class Ear {
       scorer.hearAgain();
       best = better(best, search(more));
     }
-    return best instanceof Recognised.Row row ? linedUp(row) : best;
+    if (!(best instanceof Recognised.Row row)) {
+      return best;
+    }
+    return onlyCall && !callCheck.isCall(row.words(), this::likelihoods)
+        ? new Recognised.Not(Heard.Reason.OTHER_SPEECH)
+        : linedUp(row);
   }
 
   private static Recognised better(Recognised one, Recognised other) {

@@ -15,13 +15,10 @@ import rigspeak.grammar.Expected;
 final class Utterances implements Listening {
   private static final ThreadMXBean CPU = ManagementFactory.getThreadMXBean();
 
-  private static final Endpointer.Settings ENDS = new Endpointer.Settings(9, 8, 15, 50, 20 * 100);
+  private static final int ONSET_WINDOW = 15;
 
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
-
-  /** After so many frames without speech it is said that nothing was heard. */
-  private static final int PATIENCE = 10 * 100;
 
   /** A voice less than this above the background is not made out, dB. */
   private static final double LEAST_DISTANCE = 12;
@@ -37,20 +34,25 @@ final class Utterances implements Listening {
 
   private final Ear ear;
   private final SoundStream stream;
-  private final Endpointer endpointer = new Endpointer(ENDS);
+  private final Endpointer endpointer;
   private final Deque<short[]> leader = new ArrayDeque<>();
   private long framesRead;
   private boolean streamEnded;
   private boolean anythingSaid;
   private long lastArrival;
 
-  Utterances(Ear ear, SoundStream stream) {
+  Utterances(Ear ear, SoundStream stream, ClosingPause pause) {
     this.ear = ear;
     this.stream = stream;
+    this.endpointer = new Endpointer(ends(pause));
+  }
+
+  private static Endpointer.Settings ends(ClosingPause pause) {
+    return new Endpointer.Settings(9, 8, ONSET_WINDOW, pause.frames(), 20 * 100);
   }
 
   @Override
-  public Optional<Heard> next(Expected expected) throws IOException {
+  public Optional<Heard> next(Expected expected, double patienceSeconds) throws IOException {
     ear.expect(expected);
     long from = framesRead;
     while (!streamEnded) {
@@ -59,14 +61,14 @@ final class Utterances implements Listening {
         break;
       }
       leader.add(frame);
-      if (leader.size() > LEADER + ENDS.onsetWindow()) {
+      if (leader.size() > LEADER + ONSET_WINDOW) {
         leader.remove();
       }
       if (endpointer.take(frame) == Endpointer.Turn.BEGINS) {
         anythingSaid = true;
         return Optional.of(utterance());
       }
-      if (framesRead - from >= PATIENCE) {
+      if (framesRead - from >= patienceSeconds * 100) {
         anythingSaid = true;
         return Optional.of(new Heard.Silence(stretch(from, 0)));
       }

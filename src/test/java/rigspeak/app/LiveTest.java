@@ -2,33 +2,274 @@ package rigspeak.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.Iterator;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import rigspeak.answer.LineNotice;
+import rigspeak.audio.Devices;
+import rigspeak.audio.LostDevice;
+import rigspeak.audio.Loudspeaker;
+import rigspeak.audio.Microphone;
+import rigspeak.audio.NoSuchDevice;
+import rigspeak.audio.Sound;
 import rigspeak.audio.VirtualLine;
+import rigspeak.audio.WavFile;
+import rigspeak.dialogue.Pace;
+import rigspeak.grammar.Grammar;
+import rigspeak.hearing.ClosingPause;
+import rigspeak.hearing.Ear;
+import rigspeak.speaking.FreeTtsVoice;
 
-/** The live conversation, on a line without a device. */
+/** The live conversation, on lines without a device. */
 class LiveTest {
-  @Test
-  void aMicrophoneThatIsLostIsAFaultOfTheAudioDevice() {
-    VirtualLine headset = new VirtualLine("headset");
-    headset.lose();
-    StringWriter out = new StringWriter();
+  private static final Path DAY = Path.of("demo-data/one-day");
+  private static final Sound QUIET = Sound.silence(1);
 
-    IOException fault =
-        assertThrows(
-            IOException.class,
-            () ->
-                ListenCommand.converse(
-                    headset,
-                    headset,
-                    new Report(new PrintWriter(out, true), false),
-                    new PrintWriter(out, true)));
+  private static Grammar grammar;
+  private static Ear ear;
+  private static Mouth mouth;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter remarks = new StringWriter();
+  private final List<Integer> attempts = new ArrayList<>();
+
+  @BeforeAll
+  static void open() {
+    grammar = Grammar.bundled();
+    ear = Ear.open(grammar);
+    mouth = new Mouth();
+  }
+
+  /** A headset is pulled out in the middle of a word and comes back at the fourth look. */
+  @Test
+  void whatWasSaidBeforeTheHeadsetWasLostStandsAndNothingHalfSaidIsTaken() throws Exception {
+    Sound stem = recording("03-ground-stem");
+    VirtualLine pulled = new VirtualLine("headset");
+    Boom first =
+        new Boom(
+            pulled,
+            () -> pulled.say(recording("02-climber-limb")),
+            () -> {
+              pulled.say(stem.part(0, stem.length() * 6 / 10));
+              pulled.lose();
+            });
+    VirtualLine back = new VirtualLine("headset");
+    Boom second =
+        new Boom(back, () -> back.say(stem), () -> back.say(recording("12-ground-read-back")));
+
+    converse(new Plugged(List.of(first, second), List.of(pulled, back), 3));
+
+    assertEquals(
+        List.of(
+            "limb ten inches by tape limb level by eye",
+            "stem one eight inches by tape",
+            "read back"),
+        heard());
+    assertTrue(
+        out.toString()
+            .contains("Limb, ten inches, by tape. Limb level, by eye. Stem, one eight inches"),
+        out.toString());
+    assertEquals(
+        List.of(
+            "Listening on headset, speaking on headset",
+            "The microphone headset is gone.",
+            "The loudspeaker headset is gone.",
+            "Speaking on headset again.",
+            "Listening on headset again."),
+        remarks.toString().lines().toList());
+    assertEquals(List.of(0, 1, 2, 3, 0), attempts);
+    assertEquals(
+        Sound.joined(
+            List.of(
+                mouth.speak(LineNotice.LOUDSPEAKER_BACK, Pace.NORMAL),
+                mouth.speak(LineNotice.MICROPHONE_GONE, Pace.NORMAL))),
+        back.played().get(0));
+  }
+
+  @Test
+  void aQuestionIsStillOpenWhenTheMicrophoneIsBack() throws Exception {
+    VirtualLine pulled = new VirtualLine("first");
+    VirtualLine back = new VirtualLine("second");
+    Boom first = new Boom(pulled, () -> pulled.say(recording("08-trainee-missing")), pulled::lose);
+    Boom second = new Boom(back, () -> back.say(spoken("two hundred ten pounds")));
+    VirtualLine loudspeaker = new VirtualLine("loudspeaker");
+
+    converse(new Plugged(List.of(first, second), List.of(loudspeaker), 0));
+
+    assertEquals(List.of("what is missing", "two hundred ten pounds"), heard());
+    assertTrue(out.toString().contains("All up, two hundred ten pounds."), out.toString());
+  }
+
+  @Test
+  void anAnswerOnALostLoudspeakerIsSpokenAgain() throws Exception {
+    VirtualLine broken = new VirtualLine("first");
+    VirtualLine sound = new VirtualLine("second");
+    VirtualLine line = new VirtualLine("microphone");
+    Boom boom =
+        new Boom(
+            line,
+            () -> {
+              line.say(recording("02-climber-limb"));
+              broken.lose();
+            },
+            () -> line.say(recording("12-ground-read-back")));
+
+    converse(new Plugged(List.of(boom), List.of(broken, sound), 0));
+
+    Session twin = new Session(grammar);
+    Exchange exchange = twin.said("limb ten inches by tape limb level by eye");
+    assertEquals(
+        Sound.joined(
+            List.of(
+                mouth.speak(LineNotice.LOUDSPEAKER_BACK, Pace.NORMAL),
+                mouth.speak(exchange, Pace.NORMAL))),
+        sound.played().get(0));
+    assertEquals(List.of("limb ten inches by tape limb level by eye", "read back"), heard());
+  }
+
+  @Test
+  void withoutADeviceItDoesNotBegin() {
+    NoSuchDevice fault =
+        assertThrows(NoSuchDevice.class, () -> converse(new Plugged(List.of(), List.of(), 0)));
 
     // The exit code that README promises for an audio device.
     assertEquals(4, Fault.exitCode(fault));
-    assertEquals("The microphone headset is gone.", Fault.sentence(fault));
+    assertEquals(List.of(), attempts);
+  }
+
+  @Test
+  void aPauseOutOfBoundsIsRefusedPlainly() {
+    for (String pause : List.of("0.29", "2.1", "-1", "NaN", "Infinity")) {
+      Cli cli = Cli.run("listen", "--pause", pause);
+      assertEquals(2, cli.exitCode(), cli.err());
+      assertTrue(
+          cli.err().startsWith("The pause that ends what you say is 0.3 to 2.0 seconds, not "),
+          cli.err());
+    }
+    assertEquals(2, Cli.run("listen", "--pause", "long").exitCode());
+  }
+
+  private void converse(Plugged lines) throws IOException, NoSuchDevice {
+    new LiveConversation(
+            new Session(grammar),
+            Key.on(InputStream.nullInputStream()),
+            () -> ear,
+            mouth,
+            ClosingPause.ORDINARY,
+            lines,
+            new Report(new PrintWriter(out, true), false),
+            new PrintWriter(remarks, true))
+        .run();
+  }
+
+  private List<String> heard() {
+    return out.toString()
+        .lines()
+        .filter(line -> line.startsWith("heard"))
+        .map(line -> line.substring("heard".length()).strip())
+        .toList();
+  }
+
+  private static Sound recording(String name) {
+    try {
+      return Sound.joined(List.of(WavFile.read(DAY.resolve(name + ".wav")), QUIET));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The tool's own voice serves as somebody's. */
+  private static Sound spoken(String words) {
+    Sound voice = FreeTtsVoice.load().speak(words, rigspeak.speaking.Pace.ORDINARY);
+    return Sound.joined(List.of(QUIET, voice, QUIET));
+  }
+
+  /** A microphone into which the next thing is said whenever it is opened. */
+  private static final class Boom implements Microphone {
+    private final VirtualLine line;
+    private final Deque<Runnable> script;
+
+    Boom(VirtualLine line, Runnable... script) {
+      this.line = line;
+      this.script = new ArrayDeque<>(List.of(script));
+    }
+
+    @Override
+    public String name() {
+      return line.name();
+    }
+
+    @Override
+    public int read(short[] into, int from, int most) throws LostDevice {
+      return line.read(into, from, most);
+    }
+
+    @Override
+    public void shut() {
+      line.shut();
+    }
+
+    @Override
+    public void reopen() {
+      line.reopen();
+      if (script.isEmpty()) {
+        line.end();
+      } else {
+        script.remove().run();
+      }
+    }
+
+    @Override
+    public void close() {
+      line.close();
+    }
+  }
+
+  /** The devices that are plugged in one after the other, after so many looks in vain. */
+  private final class Plugged implements LiveConversation.Lines {
+    private final Iterator<Boom> microphones;
+    private final Iterator<VirtualLine> loudspeakers;
+    private int inVain;
+
+    Plugged(List<Boom> microphones, List<VirtualLine> loudspeakers, int inVain) {
+      this.microphones = microphones.iterator();
+      this.loudspeakers = loudspeakers.iterator();
+      this.inVain = inVain;
+    }
+
+    @Override
+    public Microphone microphone() throws NoSuchDevice {
+      return next(microphones);
+    }
+
+    @Override
+    public Loudspeaker loudspeaker() throws NoSuchDevice {
+      return next(loudspeakers);
+    }
+
+    private <D> D next(Iterator<D> devices) throws NoSuchDevice {
+      boolean lookedForAgain = !attempts.isEmpty();
+      if (!devices.hasNext() || (lookedForAgain && inVain-- > 0)) {
+        Devices.microphone(List.of("no such headset 7351")).close();
+      }
+      return devices.next();
+    }
+
+    @Override
+    public void beforeNext(int attempt) {
+      attempts.add(attempt);
+    }
   }
 }

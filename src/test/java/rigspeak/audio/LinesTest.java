@@ -37,7 +37,7 @@ final class LinesTest {
   }
 
   @Test
-  void whatIsPlayedIsKept() {
+  void whatIsPlayedIsKept() throws LostDevice {
     try (VirtualLine line = new VirtualLine("headset")) {
       line.play(ONE);
       line.play(TWO);

@@ -1,0 +1,214 @@
+package rigspeak.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import rigspeak.answer.LineNotice;
+import rigspeak.audio.LostDevice;
+import rigspeak.audio.Loudspeaker;
+import rigspeak.audio.Microphone;
+import rigspeak.audio.NoSuchDevice;
+import rigspeak.audio.Sound;
+import rigspeak.hearing.ClosingPause;
+import rigspeak.hearing.Ear;
+import rigspeak.hearing.Heard;
+import rigspeak.hearing.Listening;
+import rigspeak.speaking.EarSound;
+
+/**
+ * A conversation by microphone and loudspeaker, which it outlives: if one of them is lost it is
+ * looked for until it is back, and the conversation goes on where it was, with the same rig, gate
+ * and question. What was being said into a lost microphone is dropped, never guessed at; what was
+ * being answered on a lost loudspeaker is answered again.
+ */
+final class LiveConversation {
+  private final Session session;
+  private final Key key;
+  private final Supplier<Ear> ears;
+  private final Mouth mouth;
+  private final ClosingPause pause;
+  private final Lines lines;
+  private final Report report;
+  private final PrintWriter remarks;
+
+  /** Where microphone and loudspeaker come from, each time they are needed. */
+  interface Lines {
+    Microphone microphone() throws NoSuchDevice;
+
+    Loudspeaker loudspeaker() throws NoSuchDevice;
+
+    /**
+     * Lets some time go by before a lost device is looked for again.
+     *
+     * @param attempt how often it has been looked for already
+     * @throws IOException if the search is given up
+     */
+    void beforeNext(int attempt) throws IOException;
+  }
+
+  /**
+   * A conversation that has not begun.
+   *
+   * @param key what is as good as the call
+   * @param ears loads the recogniser; asked once, when microphone and loudspeaker are there, so
+   *     that nobody waits for it only to be told that they are not
+   */
+  LiveConversation(
+      Session session,
+      Key key,
+      Supplier<Ear> ears,
+      Mouth mouth,
+      ClosingPause pause,
+      Lines lines,
+      Report report,
+      PrintWriter remarks) {
+    this.session = session;
+    this.key = key;
+    this.ears = ears;
+    this.mouth = mouth;
+    this.pause = pause;
+    this.lines = lines;
+    this.report = report;
+    this.remarks = remarks;
+  }
+
+  /**
+   * Listens and answers until nothing more comes.
+   *
+   * @throws NoSuchDevice if there is no microphone or loudspeaker to begin with
+   * @throws IOException if the search for a lost one was given up
+   */
+  void run() throws IOException, NoSuchDevice {
+    try (Speaking speaking = new Speaking(lines.loudspeaker());
+        Hearing hearing = new Hearing(lines.microphone(), speaking, ears.get())) {
+      remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
+      hearing.deafWhile(isHeard());
+      for (Optional<Heard> heard = hearing.next(); heard.isPresent(); heard = hearing.next()) {
+        Optional<Exchange> exchange = session.heard(heard.get());
+        if (exchange.isPresent()) {
+          answer(exchange.get(), hearing);
+        }
+        if (key.wasPressed()) {
+          answer(session.called(), hearing);
+        }
+      }
+    }
+  }
+
+  private void answer(Exchange exchange, Hearing hearing) throws IOException {
+    report.exchange("heard", exchange);
+    hearing.deafWhile(mouth.speak(exchange, session.manner().pace()));
+  }
+
+  /** Whether anything but the call is heard from now on. */
+  private Sound isHeard() {
+    return (session.isAsleep() ? EarSound.ASLEEP : EarSound.LISTENING).sound();
+  }
+
+  private Sound spoken(LineNotice notice) {
+    return mouth.speak(notice, session.manner().pace());
+  }
+
+  private interface Opening<D> {
+    D open() throws NoSuchDevice;
+  }
+
+  private <D> D lookedFor(Opening<D> opening) throws IOException {
+    for (int attempt = 0; ; attempt++) {
+      lines.beforeNext(attempt);
+      try {
+        return opening.open();
+      } catch (NoSuchDevice stillGone) {
+        // It was said once that it is gone; that it still is need not be.
+      }
+    }
+  }
+
+  /** The loudspeaker, whichever device it is now. */
+  private final class Speaking implements AutoCloseable {
+    private Loudspeaker loudspeaker;
+
+    Speaking(Loudspeaker loudspeaker) {
+      this.loudspeaker = loudspeaker;
+    }
+
+    String name() {
+      return loudspeaker.name();
+    }
+
+    /** Plays a sound to its end, from its beginning again wherever the loudspeaker was lost. */
+    void play(Sound sound) throws IOException {
+      Sound now = sound;
+      while (true) {
+        try {
+          loudspeaker.play(now);
+          return;
+        } catch (LostDevice lost) {
+          remarks.println(lost.getMessage());
+          loudspeaker.close();
+          loudspeaker = lookedFor(lines::loudspeaker);
+          remarks.println("Speaking on " + name() + " again.");
+          now = Sound.joined(List.of(spoken(LineNotice.LOUDSPEAKER_BACK), sound));
+        }
+      }
+    }
+
+    @Override
+    public void close() {
+      loudspeaker.close();
+    }
+  }
+
+  /** The microphone, whichever device it is now. */
+  private final class Hearing implements AutoCloseable {
+    private final Speaking speaking;
+    private final Ear ear;
+    private Microphone microphone;
+    private Listening listening;
+
+    Hearing(Microphone microphone, Speaking speaking, Ear ear) {
+      this.speaking = speaking;
+      this.ear = ear;
+      open(microphone);
+    }
+
+    private void open(Microphone now) {
+      microphone = now;
+      listening = ear.listen(microphone, pause);
+    }
+
+    String name() {
+      return microphone.name();
+    }
+
+    /** The microphone is shut meanwhile: the tool must not hear itself. */
+    void deafWhile(Sound sound) throws IOException {
+      microphone.shut();
+      speaking.play(sound);
+      microphone.reopen();
+    }
+
+    Optional<Heard> next() throws IOException {
+      while (true) {
+        try {
+          return listening.next(session.expected(), session.patienceSeconds());
+        } catch (LostDevice lost) {
+          remarks.println(lost.getMessage());
+          listening.close();
+          session.streamEnded();
+          speaking.play(spoken(LineNotice.MICROPHONE_GONE));
+          open(lookedFor(lines::microphone));
+          remarks.println("Listening on " + name() + " again.");
+          deafWhile(Sound.joined(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard())));
+        }
+      }
+    }
+
+    @Override
+    public void close() {
+      listening.close();
+    }
+  }
+}
