@@ -120,7 +120,7 @@ public final class Acceptance implements Configurable {
         within(overOtherSpeech, -100, 100) / 100,
         within(overUnfinished, -60, 60) / 60,
         within(worstWord, -20, 0) / 10,
-        within(worstPause, -6, 0) / 3,
+        within(worstPause, -12, 0) / 3,
         within(words, 1, 15) / 10,
         within(aboveNoise, 0, 50) / 50
       };

@@ -6,7 +6,14 @@ import edu.cmu.sphinx.decoder.search.Token;
 import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.frontend.Signal;
 import edu.cmu.sphinx.frontend.endpoint.SpeechEndSignal;
+import edu.cmu.sphinx.linguist.acoustic.AcousticModel;
+import edu.cmu.sphinx.linguist.acoustic.HMM;
+import edu.cmu.sphinx.linguist.acoustic.HMMPosition;
+import edu.cmu.sphinx.linguist.acoustic.HMMState;
 import edu.cmu.sphinx.util.LogMath;
+import edu.cmu.sphinx.util.props.PropertyException;
+import edu.cmu.sphinx.util.props.PropertySheet;
+import edu.cmu.sphinx.util.props.S4Component;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -15,14 +22,20 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Sphinx4's scorer, which also notes for each frame how well the best of all sounds under
- * consideration fits it, whatever word it belongs to. Because the loop of all phones is searched
- * beside the grammar, these are nearly all sounds there are.
+ * Sphinx4's scorer, which also notes for each frame how well the best of all sounds fits it,
+ * whatever word it belongs to. The phones are looked at even where the search has given up all rows
+ * that could have them: else a pause could take in whatever is said after the last word.
  */
 public final class NotingScorer extends SimpleAcousticScorer {
+  /** Whose phones are all the sounds there are. */
+  @S4Component(type = AcousticModel.class)
+  public static final String PROP_ACOUSTIC_MODEL = "acousticModel";
+
   /** Frames of a pause in which somebody could have said something: 0.3 s. */
   private static final int LONG_PAUSE = 30;
 
+  private AcousticModel model;
+  private List<HMMState> phones = List.of();
   private final List<Float> best = new ArrayList<>();
   private final List<Data> frames = new ArrayList<>();
   private Optional<Iterator<Data>> repeated = Optional.empty();
@@ -30,6 +43,12 @@ public final class NotingScorer extends SimpleAcousticScorer {
 
   /** For Sphinx4's configuration. */
   public NotingScorer() {}
+
+  @Override
+  public void newProperties(PropertySheet sheet) throws PropertyException {
+    super.newProperties(sheet);
+    model = (AcousticModel) sheet.getComponent(PROP_ACOUSTIC_MODEL);
+  }
 
   /** The next search hears new sound. */
   void hearOn() {
@@ -47,7 +66,7 @@ public final class NotingScorer extends SimpleAcousticScorer {
   /**
    * Hears what is left of the utterance.
    *
-   * @return whether anything was: the search gives up where no row of words can go on
+   * @return whether the search had given up before: no row of words could go on
    */
   boolean hearOut() {
     boolean left = !ended;
@@ -89,8 +108,29 @@ public final class NotingScorer extends SimpleAcousticScorer {
     for (T token : tokens) {
       highest = Math.max(highest, ((Token) token).getAcousticScore());
     }
+    // A sound that the search has just compared with this frame is remembered, and costs nothing.
+    for (HMMState phone : phones()) {
+      highest = Math.max(highest, phone.getScore(data));
+    }
     best.add(highest);
     return leader;
+  }
+
+  private List<HMMState> phones() {
+    if (phones.isEmpty()) {
+      List<HMMState> all = new ArrayList<>();
+      model
+          .getContextIndependentUnitIterator()
+          .forEachRemaining(
+              phone -> {
+                HMM hmm = model.lookupNearestHMM(phone, HMMPosition.UNDEFINED, true);
+                for (int i = 0; i < hmm.getOrder(); i++) {
+                  all.add(hmm.getState(i));
+                }
+              });
+      phones = List.copyOf(all);
+    }
+    return phones;
   }
 
   /**
