@@ -138,20 +138,25 @@ final class LiveConversation {
       return loudspeaker.name();
     }
 
-    /** Plays a sound to its end, from its beginning again wherever the loudspeaker was lost. */
+    /** Plays a sound to its end, from its beginning again if the loudspeaker is lost on the way. */
     void play(Sound sound) throws IOException {
-      Sound now = sound;
-      while (true) {
-        try {
-          loudspeaker.play(now);
-          return;
-        } catch (LostDevice lost) {
-          remarks.println(lost.getMessage());
+      while (!played(sound)) {
+        remarks.println("The loudspeaker " + name() + " is gone.");
+        do {
           loudspeaker.close();
           loudspeaker = lookedFor(lines::loudspeaker);
-          remarks.println("Speaking on " + name() + " again.");
-          now = Sound.joined(List.of(spoken(LineNotice.LOUDSPEAKER_BACK), sound));
-        }
+          // A device that can be opened may still be dead.
+        } while (!played(spoken(LineNotice.LOUDSPEAKER_BACK)));
+        remarks.println("Speaking on " + name() + " again.");
+      }
+    }
+
+    private boolean played(Sound sound) {
+      try {
+        loudspeaker.play(sound);
+        return true;
+      } catch (LostDevice lost) {
+        return false;
       }
     }
 

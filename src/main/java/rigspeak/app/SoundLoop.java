@@ -37,16 +37,15 @@ final class SoundLoop implements AutoCloseable {
         capture.pcm { type pulse device "%s.monitor" }
       }
       ctl.!default { type pulse }
-      """
-          .formatted(ANSWERED, SAID);
+      """;
 
   private final Path folder;
   private final Process server;
   private final Map<String, String> modules = new HashMap<>();
 
-  private SoundLoop(Path folder) throws IOException {
+  private SoundLoop(Path folder, String answeredOn) throws IOException {
     this.folder = folder;
-    Files.writeString(folder.resolve("alsa.conf"), ALSA);
+    Files.writeString(folder.resolve("alsa.conf"), ALSA.formatted(answeredOn, SAID));
     this.server =
         builder(
                 "pulseaudio",
@@ -76,7 +75,16 @@ final class SoundLoop implements AutoCloseable {
 
   /** Starts the server and plugs both loudspeakers in. */
   static SoundLoop open() throws IOException {
-    SoundLoop loop = new SoundLoop(Files.createTempDirectory("rigspeak-"));
+    return open(ANSWERED);
+  }
+
+  /** The same, but the tool speaks on the very loudspeaker that its microphone hears. */
+  static SoundLoop openBesideItself() throws IOException {
+    return open(SAID);
+  }
+
+  private static SoundLoop open(String answeredOn) throws IOException {
+    SoundLoop loop = new SoundLoop(Files.createTempDirectory("rigspeak-"), answeredOn);
     try {
       loop.awaitServer();
       loop.plug(SAID);
@@ -127,6 +135,16 @@ final class SoundLoop implements AutoCloseable {
     run("pactl", "unload-module", modules.remove(loudspeaker));
   }
 
+  /** Lets nothing through any more, as a device that hangs. */
+  void hang(String loudspeaker) throws IOException {
+    run("pactl", "suspend-sink", loudspeaker, "1");
+  }
+
+  /** Lets sound through again. */
+  void resume(String loudspeaker) throws IOException {
+    run("pactl", "suspend-sink", loudspeaker, "0");
+  }
+
   /** Listens to what is played on a loudspeaker. */
   Tap tap(String loudspeaker) throws IOException {
     return new Tap(
@@ -144,6 +162,23 @@ final class SoundLoop implements AutoCloseable {
   /** Plays a recording into the tool's microphone and waits for its end. */
   void say(Path wav) throws IOException {
     run("paplay", "--latency-msec=20", "--device=" + SAID, wav.toString());
+  }
+
+  /**
+   * Somebody who is about to speak: what is written is played at once, as samples of a {@link
+   * Sound}.
+   */
+  Process speaker() throws IOException {
+    return builder(
+            "pacat",
+            "--playback",
+            "--latency-msec=20",
+            "--device=" + SAID,
+            "--raw",
+            "--format=s16le",
+            "--rate=16000",
+            "--channels=1")
+        .start();
   }
 
   /** Starts this very program once more, with its microphone and loudspeaker in this loop. */

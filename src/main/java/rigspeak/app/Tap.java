@@ -68,6 +68,14 @@ final class Tap implements AutoCloseable {
     return length;
   }
 
+  /** Waits until so many samples have come. */
+  synchronized void awaitLength(int wanted, double patienceSeconds) throws IOException {
+    Patience patience = new Patience(patienceSeconds, "the recorder is stuck");
+    while (length < wanted) {
+      patience.awaitMore();
+    }
+  }
+
   /** Waits until there is sound, and gives the place of its first sample. */
   synchronized int awaitSound(int from, double patienceSeconds) throws IOException {
     int at = from;

@@ -44,34 +44,43 @@ final class LineLoudspeaker implements Loudspeaker {
   public void play(Sound sound) throws LostDevice {
     hushed = false;
     byte[] bytes = bytes(sound);
+    long endNanos = System.nanoTime() + nanos(bytes.length);
     for (int at = 0; at < bytes.length && !hushed; ) {
-      int count = Math.min(room(), bytes.length - at);
-      if (!hushed) {
-        if (line.write(bytes, at, count) < count) {
-          throw lost();
-        }
-        at += count;
+      int count = Math.min(awaitRoom(line.getFormat().getFrameSize()), bytes.length - at);
+      if (count > 0 && line.write(bytes, at, count) < count && !hushed) {
+        throw lost();
       }
+      at += count;
+    }
+    if (!hushed) {
+      awaitRoom(line.getBufferSize() / 2);
+      // The rest is foretold: the line's own drain tells up to 50 ms late that it is empty.
+      waitUntil(
+          Math.max(endNanos, System.nanoTime() + nanos(line.getBufferSize() - line.available())));
     }
     if (hushed) {
       line.flush();
-      return;
-    }
-    line.drain();
-    if (line.available() <= 0) {
-      // Nothing was taken of the last piece.
-      throw lost();
     }
   }
 
-  /** Waits until the line has room, and says how many bytes of whole frames. */
-  private int room() throws LostDevice {
+  private void waitUntil(long nanos) {
+    while (!hushed && System.nanoTime() < nanos) {
+      LockSupport.parkNanos(Math.min(POLL_NANOS, nanos - System.nanoTime()));
+    }
+  }
+
+  private long nanos(int byteCount) {
+    double frames = byteCount / (double) line.getFormat().getFrameSize();
+    return (long) (frames / line.getFormat().getFrameRate() * 1e9);
+  }
+
+  /** Waits until the line has room for so many bytes, and says for how many; 0 if hushed. */
+  private int awaitRoom(int wanted) throws LostDevice {
     long began = System.nanoTime();
     while (!hushed) {
       int room = line.available();
-      int whole = room - Math.floorMod(room, line.getFormat().getFrameSize());
-      if (whole > 0) {
-        return whole;
+      if (room >= wanted) {
+        return room - Math.floorMod(room, line.getFormat().getFrameSize());
       }
       if (System.nanoTime() - began > LONGEST_GAP_NANOS) {
         throw lost();

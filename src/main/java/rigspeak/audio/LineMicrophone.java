@@ -26,8 +26,12 @@ final class LineMicrophone implements Microphone {
   /** A line from which nothing has come for so long is lost. */
   private static final long LONGEST_GAP_NANOS = 3_000_000_000L;
 
-  /** What arrives so soon after the loudspeaker has ended may still be the tool's own voice. */
-  private static final long TAIL_NANOS = 60_000_000;
+  /**
+   * What arrives so soon after the loudspeaker has ended may still be the tool's own voice. No more
+   * than that: somebody who answers at once begins by then. A tail that is longer than this, by a
+   * far loudspeaker or a slow radio link, opens no utterance before it lasts for some 0.1 s.
+   */
+  private static final long TAIL_NANOS = 20_000_000;
 
   /**
    * If nobody has taken so many pieces, half a minute at least, the conversation has broken off.
