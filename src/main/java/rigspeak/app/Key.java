@@ -11,8 +11,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 final class Key {
   private final AtomicBoolean pressed = new AtomicBoolean();
 
-  private Key() {}
-
   /** Watches a stream until it ends. */
   static Key on(InputStream in) {
     Key key = new Key();
@@ -20,6 +18,10 @@ final class Key {
     watch.setDaemon(true);
     watch.start();
     return key;
+  }
+
+  void press() {
+    pressed.set(true);
   }
 
   /** Whether it has been pressed since this was asked last. */
@@ -30,7 +32,7 @@ final class Key {
   private void watch(InputStream in) {
     try {
       while (in.read() >= 0) {
-        pressed.set(true);
+        press();
       }
     } catch (IOException e) {
       // Without a keyboard there is still the call.
