@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
+import java.io.FilterInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.concurrent.CountDownLatch;
@@ -16,17 +16,16 @@ class KeyTest {
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   /** Tells when it has been read to its end. */
-  private static final class Keyboard extends InputStream {
-    private final InputStream typed;
+  private static final class Keyboard extends FilterInputStream {
     private final CountDownLatch over = new CountDownLatch(1);
 
     Keyboard(String typed) {
-      this.typed = new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8));
+      super(new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)));
     }
 
     @Override
     public int read() throws IOException {
-      int next = typed.read();
+      int next = super.read();
       if (next < 0) {
         over.countDown();
       }
