@@ -25,11 +25,19 @@ class KeyTest {
 
     @Override
     public int read() throws IOException {
-      int next = super.read();
-      if (next < 0) {
+      return noted(super.read());
+    }
+
+    @Override
+    public int read(byte[] into, int from, int most) throws IOException {
+      return noted(super.read(into, from, most));
+    }
+
+    private int noted(int got) {
+      if (got < 0) {
         over.countDown();
       }
-      return next;
+      return got;
     }
   }
 
