@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,12 +46,16 @@ final class HearCommand implements Callable<Integer> {
   @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
   private boolean json;
 
+  @Mixin private final ProfileOption profile = new ProfileOption();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     Grammar grammar = Grammar.bundled();
-    Run run = new Run(new Session(grammar), Ear.open(grammar));
+    Ear ear = Ear.open(grammar);
+    profile.giveTo(ear, spec.commandLine().getErr());
+    Run run = new Run(new Session(grammar), ear);
     boolean allRead = true;
     try (run) {
       for (Path wav : Recordings.named(wavs)) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -44,6 +45,8 @@ final class ListenCommand implements Callable<Integer> {
   @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
   private boolean json;
 
+  @Mixin private final ProfileOption profile = new ProfileOption();
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -51,7 +54,7 @@ final class ListenCommand implements Callable<Integer> {
     try (Loudspeaker loudspeaker = Devices.loudspeaker(loudspeakers);
         Microphone microphone = Devices.microphone(microphones)) {
       Report report = new Report(spec.commandLine().getOut(), json);
-      converse(microphone, loudspeaker, report, spec.commandLine().getErr());
+      converse(microphone, loudspeaker, profile, report, spec.commandLine().getErr());
     }
     return 0;
   }
@@ -62,12 +65,17 @@ final class ListenCommand implements Callable<Integer> {
    * @throws IOException if the microphone is lost
    */
   static void converse(
-      Microphone microphone, Loudspeaker loudspeaker, Report report, PrintWriter remarks)
+      Microphone microphone,
+      Loudspeaker loudspeaker,
+      ProfileOption profile,
+      Report report,
+      PrintWriter remarks)
       throws IOException {
     microphone.shut();
     Grammar grammar = Grammar.bundled();
     Session session = new Session(grammar);
     Ear ear = Ear.open(grammar);
+    profile.giveTo(ear, remarks);
     Mouth mouth = new Mouth();
     try (Listening listening = ear.listen(microphone)) {
       remarks.println("Listening on " + microphone.name() + ", speaking on " + loudspeaker.name());

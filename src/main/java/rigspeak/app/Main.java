@@ -31,6 +31,7 @@ import picocli.CommandLine.Command;
       CheckCommand.class,
       TranscribeCommand.class,
       SayCommand.class,
+      EnrollCommand.class,
       DevicesCommand.class,
       BenchCommand.class
     })

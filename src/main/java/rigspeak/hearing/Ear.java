@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.StreamSupport;
+import rigspeak.audio.Sound;
 import rigspeak.audio.SoundStream;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
@@ -40,20 +41,24 @@ public final class Ear {
   private final NotingScorer scorer;
   private final KeptLinguist linguist;
   private final CepstralMean mean;
+  private final SpeakerTransform speaker;
   private final Decoder decoder;
   private final Acceptance acceptance;
+  private final ConfigurationManager manager;
+  private Levels levels = Levels.unknown();
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
   private List<Expected> open = Expected.anything().parts();
 
   private Ear(Grammar grammar, URL configuration) {
     this.grammar = grammar;
     try {
-      ConfigurationManager manager = new ConfigurationManager(configuration);
+      manager = new ConfigurationManager(configuration);
       source = manager.lookup("source");
       network = manager.lookup("network");
       scorer = manager.lookup("scorer");
       linguist = manager.lookup("linguist");
       mean = manager.lookup("mean");
+      speaker = manager.lookup("speaker");
       acceptance = manager.lookup("acceptance");
       KeptDictionary dictionary = manager.lookup("dictionary");
       dictionary.keep(allWords(grammar));
@@ -80,6 +85,56 @@ public final class Ear {
     Ear ear = new Ear(grammar, configuration);
     ear.warmUp();
     return ear;
+  }
+
+  /**
+   * Hears with a person's profile from the next stream on.
+   *
+   * @return false, and nothing changes, if it was made for another acoustic model
+   */
+  public boolean use(Profile profile) {
+    if (!profile.model().equals(densities().fingerprint())) {
+      return false;
+    }
+    speaker.use(profile.map());
+    levels = profile.levels();
+    mean.forget();
+    return true;
+  }
+
+  /** Hears without any profile from the next stream on. */
+  void useNone() {
+    speaker.use(CepstrumMap.none());
+    levels = Levels.unknown();
+    mean.forget();
+  }
+
+  /** Forgets the mean of the voices heard so far. */
+  void forgetVoices() {
+    mean.forget();
+  }
+
+  /** How loud the person and the place are thought to be. */
+  Levels levels() {
+    return levels;
+  }
+
+  Densities densities() {
+    return new Densities(manager.lookup("modelLoader"));
+  }
+
+  /** Aligns utterances to these sentences, beside the recogniser. */
+  Aligner aligner(List<List<String>> sentences) {
+    return new Aligner(source, network, manager.lookup("aligner"), sentences);
+  }
+
+  /** Whether an utterance is understood as these words, or as others that mean the same. */
+  boolean hears(List<String> words, Sound utterance) {
+    expect(Expected.anything());
+    return recognise(UtteranceSource.framesOf(utterance)) instanceof Recognised.Row row
+        && grammar
+            .match(row.words(), Expected.anything())
+            .equals(grammar.match(words, Expected.anything()));
   }
 
   /** Begins to hear a stream, which is closed with the listening. */
@@ -221,7 +276,7 @@ public final class Ear {
     }
   }
 
-  private static URL resource(String name) {
+  static URL resource(String name) {
     URL url = Ear.class.getResource("/rigspeak/hearing/" + name);
     if (url == null) {
       throw new HearingFault("The program lacks its own file " + name + "; build it again.");

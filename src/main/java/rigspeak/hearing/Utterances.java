@@ -15,7 +15,7 @@ import rigspeak.grammar.Expected;
 final class Utterances implements Listening {
   private static final ThreadMXBean CPU = ManagementFactory.getThreadMXBean();
 
-  private static final Endpointer.Settings ENDS = new Endpointer.Settings(9, 8, 15, 50, 20 * 100);
+  static final Endpointer.Settings ENDS = new Endpointer.Settings(9, 8, 15, 50, 20 * 100);
 
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
@@ -26,9 +26,6 @@ final class Utterances implements Listening {
   /** A voice less than this above the background is not made out, dB. */
   private static final double LEAST_DISTANCE = 12;
 
-  /** A voice below this does not reach the microphone, dB below full scale. */
-  private static final double LEAST_LEVEL = -50;
-
   /** A larger share of clipped samples spoils the words. */
   private static final double MOST_CLIPPED = 0.02;
 
@@ -37,7 +34,7 @@ final class Utterances implements Listening {
 
   private final Ear ear;
   private final SoundStream stream;
-  private final Endpointer endpointer = new Endpointer(ENDS);
+  private final Endpointer endpointer;
   private final Deque<short[]> leader = new ArrayDeque<>();
   private long framesRead;
   private boolean streamEnded;
@@ -47,6 +44,7 @@ final class Utterances implements Listening {
   Utterances(Ear ear, SoundStream stream) {
     this.ear = ear;
     this.stream = stream;
+    this.endpointer = new Endpointer(ENDS, ear.levels().firstGuess());
   }
 
   @Override
@@ -101,7 +99,7 @@ final class Utterances implements Listening {
     if (spoken.loudest - endpointer.background() < LEAST_DISTANCE) {
       return new Heard.TooNoisy(when);
     }
-    if (spoken.loudest < LEAST_LEVEL) {
+    if (spoken.loudest < ear.levels().leastLevel()) {
       return new Heard.TooQuiet(when);
     }
     if (spoken.voice.voicedFrames() < LEAST_VOICED) {

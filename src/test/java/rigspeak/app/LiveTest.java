@@ -24,6 +24,7 @@ class LiveTest {
                 ListenCommand.converse(
                     headset,
                     headset,
+                    new ProfileOption(),
                     new Report(new PrintWriter(out, true), false),
                     new PrintWriter(out, true)));
 
