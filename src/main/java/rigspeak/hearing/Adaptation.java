@@ -41,6 +41,7 @@ final class Adaptation {
   /** The map that suits these frames. */
   static CepstrumMap estimate(List<Aligned.Frame> frames, Densities densities) {
     CepstrumMap map = CepstrumMap.none();
+    double[][][] typical = typical(densities);
     for (int round = 0; round < ROUNDS && !frames.isEmpty(); round++) {
       Adaptation sums = new Adaptation();
       CepstrumMap before = map;
@@ -51,7 +52,7 @@ final class Adaptation {
             (stream, share, mean, variance) ->
                 sums.take(frame.feature(), stream, share, mean, variance));
       }
-      sums.pullTowardNoChange(UNCHANGED_FRAMES / frames.size());
+      sums.pullTowardNoChange(typical);
       map = sums.likeliest();
     }
     return map;
@@ -78,22 +79,39 @@ final class Adaptation {
   }
 
   /**
-   * Adds a share of frames of the same kind, for which no change would be best: there the slope of
-   * count log |det A| - w G w / 2 + w k is zero, which gives their k.
+   * Adds average frames for which no change would be best: there the slope of count log |det A| - w
+   * G w / 2 + w k is zero, which gives their k.
    */
-  private void pullTowardNoChange(double share) {
+  private void pullTowardNoChange(double[][][] typical) {
     for (int i = 0; i < SIZE; i++) {
       for (int k = 0; k < WIDTH; k++) {
-        pulls[i][k] += share * squares[i][k][i];
+        pulls[i][k] += UNCHANGED_FRAMES * typical[i][k][i];
+        for (int l = 0; l < WIDTH; l++) {
+          squares[i][k][l] += UNCHANGED_FRAMES * typical[i][k][l];
+        }
       }
-      pulls[i][i] -= share * count;
-      for (double[] row : squares[i]) {
-        for (int k = 0; k < WIDTH; k++) {
-          row[k] *= 1 + share;
+      pulls[i][i] -= UNCHANGED_FRAMES * Densities.STREAMS;
+    }
+    count += UNCHANGED_FRAMES * Densities.STREAMS;
+  }
+
+  /** The squares of one average frame, row by row. */
+  private static double[][][] typical(Densities densities) {
+    double[][][] typical = new double[SIZE][WIDTH][WIDTH];
+    for (int stream = 0; stream < Densities.STREAMS; stream++) {
+      double[][] products = densities.meanProducts(stream);
+      double[] variances = densities.meanVariances(stream);
+      // The shift is in the first stream alone.
+      int width = stream == 0 ? WIDTH : SIZE;
+      for (int i = 0; i < SIZE; i++) {
+        for (int k = 0; k < width; k++) {
+          for (int l = 0; l < width; l++) {
+            typical[i][k][l] += products[k][l] / variances[i];
+          }
         }
       }
     }
-    count *= 1 + share;
+    return typical;
   }
 
   private CepstrumMap likeliest() {

@@ -36,7 +36,7 @@ public record CepstrumMap(List<List<Double>> rows) {
   }
 
   /** The map that changes nothing. */
-  static CepstrumMap none() {
+  public static CepstrumMap none() {
     double[][] rows = new double[SIZE][SIZE + 1];
     for (int i = 0; i < SIZE; i++) {
       rows[i][i] = 1;

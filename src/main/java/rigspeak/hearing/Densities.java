@@ -4,6 +4,9 @@ import edu.cmu.sphinx.linguist.acoustic.tiedstate.GaussianWeights;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Pool;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Sphinx3Loader;
 import edu.cmu.sphinx.util.LogMath;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.function.BiConsumer;
 import java.util.zip.CRC32;
 
 /**
@@ -73,6 +76,55 @@ final class Densities {
     }
   }
 
+  /**
+   * What a frame looks like on average over all densities of a stream: the mean product of each two
+   * of its numbers; in the last row and column, the means themselves.
+   */
+  double[][] meanProducts(int stream) {
+    double[][] products = new double[SIZE + 1][SIZE + 1];
+    overAll(
+        stream,
+        (mean, variance) -> {
+          for (int i = 0; i <= SIZE; i++) {
+            for (int k = 0; k <= SIZE; k++) {
+              products[i][k] += (i < SIZE ? mean[i] : 1) * (k < SIZE ? mean[k] : 1);
+            }
+            if (i < SIZE) {
+              products[i][i] += variance[i];
+            }
+          }
+        });
+    double count = products[SIZE][SIZE];
+    for (double[] row : products) {
+      for (int k = 0; k <= SIZE; k++) {
+        row[k] /= count;
+      }
+    }
+    return products;
+  }
+
+  /** The mean variance of each number of a stream, over all its densities. */
+  double[] meanVariances(int stream) {
+    double[] sums = new double[SIZE + 1];
+    overAll(
+        stream,
+        (mean, variance) -> {
+          for (int i = 0; i < SIZE; i++) {
+            sums[i] += variance[i];
+          }
+          sums[SIZE]++;
+        });
+    return Arrays.stream(sums).limit(SIZE).map(sum -> sum / sums[SIZE]).toArray();
+  }
+
+  private void overAll(int stream, BiConsumer<float[], float[]> taker) {
+    for (int first = stream * perBook; first < means.size(); first += STREAMS * perBook) {
+      for (int k = first; k < first + perBook; k++) {
+        taker.accept(means.get(k), variances.get(k));
+      }
+    }
+  }
+
   /** One number for this model: a map made for one is of no use with another. */
   String fingerprint() {
     CRC32 sum = new CRC32();
@@ -84,7 +136,7 @@ final class Densities {
         }
       }
     }
-    return String.format("%08x", sum.getValue());
+    return String.format(Locale.ROOT, "%08x", sum.getValue());
   }
 
   private static double[] mapped(float[] feature, int stream, double[][] rows) {

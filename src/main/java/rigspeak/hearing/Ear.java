@@ -254,7 +254,7 @@ public final class Ear {
     mean.forget();
   }
 
-  private static Set<String> allWords(Grammar grammar) {
+  static Set<String> allWords(Grammar grammar) {
     Set<String> words = new HashSet<>();
     grammar.ruleNames().forEach(rule -> collectWords(grammar.phrase(rule), words));
     return words;
