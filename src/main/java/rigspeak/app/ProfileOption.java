@@ -27,8 +27,7 @@ final class ProfileOption {
     }
     Optional<Profile> profile = ProfileFiles.read(file);
     if (profile.isEmpty()) {
-      err.println(
-          "The profile " + file + " is damaged and is not used; read the sentences again.");
+      err.println("The profile " + file + " is damaged and is not used; read the sentences again.");
     } else if (!ear.use(profile.get())) {
       err.println(
           "The profile "

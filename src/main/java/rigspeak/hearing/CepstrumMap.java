@@ -21,8 +21,7 @@ public record CepstrumMap(List<List<Double>> rows) {
     boolean whole =
         rows.size() == SIZE
             && rows.stream()
-                .allMatch(
-                    row -> row.size() == SIZE + 1 && row.stream().allMatch(Double::isFinite));
+                .allMatch(row -> row.size() == SIZE + 1 && row.stream().allMatch(Double::isFinite));
     if (!whole) {
       throw new IllegalArgumentException("no map of " + SIZE + " by " + (SIZE + 1) + " numbers");
     }

@@ -7,6 +7,7 @@ import edu.cmu.sphinx.util.LogMath;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 
 /**
@@ -28,6 +29,7 @@ final class Densities {
   private final GaussianWeights weights;
   private final Pool<float[]> means;
   private final Pool<float[]> variances;
+  private final double[] peaks;
   private final double[] logs;
 
   Densities(Sphinx3Loader model) {
@@ -37,6 +39,7 @@ final class Densities {
     means = model.getMeansPool();
     variances = model.getVariancePool();
     logs = new double[perBook];
+    peaks = IntStream.range(0, means.size()).mapToDouble(k -> peak(variances.get(k))).toArray();
   }
 
   /** Takes one density with its share of a frame. */
@@ -60,7 +63,8 @@ final class Densities {
       for (int k = 0; k < perBook; k++) {
         logs[k] =
             LogMath.getLogMath().logToLn(weights.get(frame.state(), stream, k))
-                + log(mapped, means.get(first + k), variances.get(first + k));
+                + peaks[first + k]
+                - fallOff(mapped, means.get(first + k), variances.get(first + k));
         most = Math.max(most, logs[k]);
       }
       double sum = 0;
@@ -151,12 +155,22 @@ final class Densities {
     return mapped;
   }
 
-  private static double log(double[] value, float[] mean, float[] variance) {
+  /** The logarithm of a density in its middle. */
+  private static double peak(float[] variance) {
     double log = 0;
-    for (int i = 0; i < SIZE; i++) {
-      double away = value[i] - mean[i];
-      log -= (away * away / variance[i] + Math.log(2 * Math.PI * variance[i])) / 2;
+    for (float v : variance) {
+      log -= Math.log(2 * Math.PI * v) / 2;
     }
     return log;
+  }
+
+  /** How much lower it is at a value. */
+  private static double fallOff(double[] value, float[] mean, float[] variance) {
+    double sum = 0;
+    for (int i = 0; i < SIZE; i++) {
+      double away = value[i] - mean[i];
+      sum += away * away / variance[i] / 2;
+    }
+    return sum;
   }
 }

@@ -94,8 +94,7 @@ public final class Enrolment {
     } else if (heard instanceof Heard.Clipped) {
       return Reading.CLIPPED;
     } else if (heard instanceof Heard.NotUnderstood missed
-        && (missed.reason() == Heard.Reason.NO_VOICE
-            || missed.reason() == Heard.Reason.TOO_LONG)) {
+        && (missed.reason() == Heard.Reason.NO_VOICE || missed.reason() == Heard.Reason.TOO_LONG)) {
       return Reading.NOT_SPEECH;
     }
     Sound sound = overheard.part(heard.when());
@@ -132,11 +131,7 @@ public final class Enrolment {
     Profile plain = new Profile(name, model, taken.size(), levels, CepstrumMap.none());
     Profile mapped =
         new Profile(
-            name,
-            model,
-            taken.size(),
-            levels,
-            Adaptation.estimate(frames, ear.densities()));
+            name, model, taken.size(), levels, Adaptation.estimate(frames, ear.densities()));
     int before = understood(plain);
     int with = understood(mapped);
     ear.use(plain);

@@ -49,7 +49,8 @@ public record Profile(String name, String model, int sentences, Levels levels, C
   /** Reads what {@link #text} wrote; nothing if it is not whole. */
   public static Optional<Profile> read(String text) {
     int end = text.lastIndexOf("check ");
-    if (end < 0 || !text.substring(end).equals("check " + checkSum(text.substring(0, end)) + '\n')) {
+    if (end < 0
+        || !text.substring(end).equals("check " + checkSum(text.substring(0, end)) + '\n')) {
       return Optional.empty();
     }
     List<String> lines = text.substring(0, end).lines().toList();

@@ -105,13 +105,13 @@ class EnrollTest {
 
   @Test
   void theSentencesCanBePrinted() {
-    assertEquals(Enrolment.sentences(), Cli.run("enroll", "wren", "--sentences").out().lines().toList());
+    assertEquals(
+        Enrolment.sentences(), Cli.run("enroll", "wren", "--sentences").out().lines().toList());
   }
 
   @Test
   void aWriteThatFailsLeavesNothingBehindAndTheOldOneAsItWas() throws IOException {
-    Profile profile =
-        new Profile("wren", "00000000", 30, new Levels(-20, -60), CepstrumMap.none());
+    Profile profile = new Profile("wren", "00000000", 30, new Levels(-20, -60), CepstrumMap.none());
     Path file = folder.resolve("wren.profile");
     ProfileFiles.write(file, profile);
     ProfileFiles.write(file, profile);

@@ -137,8 +137,7 @@ final class AdaptationTest {
               LogMath.getLogMath()
                   .logToLinear(model.getMixtureWeights().get(state, stream, density));
         }
-        int index =
-            (model.getSenone2Ci()[state] * Densities.STREAMS + stream) * perBook + density;
+        int index = (model.getSenone2Ci()[state] * Densities.STREAMS + stream) * perBook + density;
         for (int i = 0; i < SIZE; i++) {
           whole[stream * SIZE + i] =
               model.getMeansPool().get(index)[i]

@@ -30,8 +30,7 @@ final class EnrolMeasurement {
   private record Score(int right, int wrong, int refused, int talkTaken) {
     @Override
     public String toString() {
-      return String.format(
-          Locale.ROOT, "%3d | %3d | %3d | %3d", right, wrong, refused, talkTaken);
+      return String.format(Locale.ROOT, "%3d | %3d | %3d | %3d", right, wrong, refused, talkTaken);
     }
   }
 

@@ -57,7 +57,7 @@ final class EnrolmentTest {
 
   @Test
   void aVoiceThatIsHeardBadlyIsHeardBetterAfterwards() throws IOException {
-    double smaller = Double.parseDouble(System.getProperty("smaller", "1.25"));
+    double smaller = 1.25;
     Enrolment enrolment = new Enrolment(ear);
     List<String> sentences = Enrolment.sentences();
     for (int i = 0; i < sentences.size(); i++) {
@@ -65,12 +65,10 @@ final class EnrolmentTest {
     }
     Enrolment.Enrolled enrolled = enrolment.finish("wren").orElseThrow();
 
-    System.out.println(enrolled.understoodBefore() + " -> " + enrolled.understoodWith() + " of " + enrolment.taken());
     long before = heard(smaller);
     assertTrue(ear.use(enrolled.profile()));
     long with = heard(smaller);
     ear.useNone();
-    System.out.println(before + " -> " + with);
 
     assertTrue(enrolled.understoodWith() > enrolled.understoodBefore(), enrolled::toString);
     assertTrue(with > before, with + " of the other sentences, before " + before);
@@ -94,16 +92,14 @@ final class EnrolmentTest {
         enrolment.read(0, said(Enrolment.sentences().get(2), 1).stream()));
     assertEquals(0, enrolment.taken());
     assertEquals(
-        Enrolment.Reading.TAKEN,
-        enrolment.read(0, said(Enrolment.sentences().get(0), 1).stream()));
+        Enrolment.Reading.TAKEN, enrolment.read(0, said(Enrolment.sentences().get(0), 1).stream()));
     assertEquals(1, enrolment.taken());
     assertEquals(Optional.empty(), enrolment.finish("wren"), "one sentence is too little");
   }
 
   @Test
   void aProfileOfAnotherModelIsRefused() {
-    Profile other =
-        new Profile("wren", "00000000", 30, new Levels(-20, -60), CepstrumMap.none());
+    Profile other = new Profile("wren", "00000000", 30, new Levels(-20, -60), CepstrumMap.none());
 
     assertFalse(ear.use(other));
     assertEquals(Levels.unknown(), ear.levels());

@@ -50,8 +50,7 @@ final class ProfileTest {
     sum.update(unsigned.getBytes(java.nio.charset.StandardCharsets.UTF_8));
 
     assertEquals(
-        Optional.empty(),
-        Profile.read(unsigned + String.format("check %08x\n", sum.getValue())));
+        Optional.empty(), Profile.read(unsigned + String.format("check %08x\n", sum.getValue())));
   }
 
   @ParameterizedTest
