@@ -50,7 +50,7 @@ final class Adaptation {
             frame,
             before,
             (stream, share, mean, variance) ->
-                sums.take(frame.feature(), stream, share, mean, variance));
+                sums.take(frame, stream, share, mean, variance));
       }
       sums.pullTowardNoChange(typical);
       map = sums.likeliest();
@@ -58,10 +58,11 @@ final class Adaptation {
     return map;
   }
 
-  private void take(float[] feature, int stream, double share, float[] mean, float[] variance) {
+  private void take(
+      Aligned.Frame frame, int stream, double share, float[] mean, float[] variance) {
     double[] extended = new double[WIDTH];
     for (int k = 0; k < SIZE; k++) {
-      extended[k] = feature[stream * SIZE + k];
+      extended[k] = frame.feature(stream, k);
     }
     // The shift is the same in every frame: in the differences over time it is gone.
     extended[SIZE] = stream == 0 ? 1 : 0;

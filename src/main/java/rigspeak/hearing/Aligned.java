@@ -14,11 +14,28 @@ record Aligned(List<String> words, List<Frame> frames) {
     frames = List.copyOf(frames);
   }
 
-  /**
-   * 10 ms of a word.
-   *
-   * @param feature the cepstrum, its first and its second differences
-   * @param state the number of the state of the sound
-   */
-  record Frame(float[] feature, int state) {}
+  /** 10 ms of a word. */
+  static final class Frame {
+    private final float[] feature;
+    private final int state;
+
+    /**
+     * A frame.
+     *
+     * @param feature the cepstrum, its first and its second differences
+     * @param state the number of the state of the sound
+     */
+    Frame(float[] feature, int state) {
+      this.feature = feature.clone();
+      this.state = state;
+    }
+
+    float feature(int stream, int number) {
+      return feature[stream * CepstrumMap.SIZE + number];
+    }
+
+    int state() {
+      return state;
+    }
+  }
 }

@@ -58,7 +58,7 @@ final class Densities {
     double[][] rows = map.toArray();
     for (int stream = 0; stream < STREAMS; stream++) {
       int first = (bookOfState[frame.state()] * STREAMS + stream) * perBook;
-      double[] mapped = mapped(frame.feature(), stream, rows);
+      double[] mapped = mapped(frame, stream, rows);
       double most = Double.NEGATIVE_INFINITY;
       for (int k = 0; k < perBook; k++) {
         logs[k] =
@@ -143,12 +143,12 @@ final class Densities {
     return String.format(Locale.ROOT, "%08x", sum.getValue());
   }
 
-  private static double[] mapped(float[] feature, int stream, double[][] rows) {
+  private static double[] mapped(Aligned.Frame frame, int stream, double[][] rows) {
     double[] mapped = new double[SIZE];
     for (int i = 0; i < SIZE; i++) {
       double sum = stream == 0 ? rows[i][SIZE] : 0;
       for (int k = 0; k < SIZE; k++) {
-        sum += rows[i][k] * feature[stream * SIZE + k];
+        sum += rows[i][k] * frame.feature(stream, k);
       }
       mapped[i] = sum;
     }

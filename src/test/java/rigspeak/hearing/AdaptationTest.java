@@ -178,7 +178,7 @@ final class AdaptationTest {
       for (int i = 0; i < SIZE; i++) {
         mapped[i] = map.rows().get(i).get(SIZE);
         for (int k = 0; k < SIZE; k++) {
-          mapped[i] += map.rows().get(i).get(k) * frame.feature()[k];
+          mapped[i] += map.rows().get(i).get(k) * frame.feature(0, k);
         }
       }
       return mapped;
