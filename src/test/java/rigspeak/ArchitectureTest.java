@@ -43,7 +43,7 @@ class ArchitectureTest {
       verdict   | mechanics catalogue rig quantity                          | commons-math
       audio     |                                                           | sound
       grammar   |                                                           | jsgf
-      hearing   | audio grammar                                             | sphinx4
+      hearing   | audio grammar                                             | sphinx4 commons-math
       meaning   | grammar rig quantity                                      |
       dialogue  | meaning verdict catalogue rig quantity                    |
       answer    | dialogue verdict catalogue mechanics meaning rig quantity |

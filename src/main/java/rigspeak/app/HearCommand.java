@@ -51,12 +51,16 @@ final class HearCommand implements Callable<Integer> {
 
   @Mixin private Window window;
 
+  @Mixin private final EarOptions hearing = new EarOptions();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     Grammar grammar = Grammar.bundled();
-    Run run = new Run(session(grammar), Ear.open(grammar));
+    PrintWriter err = spec.commandLine().getErr();
+    hearing.read(err);
+    Run run = new Run(session(grammar), hearing.open(grammar, err));
     boolean allRead = true;
     try (run) {
       for (Path wav : Recordings.named(wavs)) {

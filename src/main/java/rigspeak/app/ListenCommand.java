@@ -2,6 +2,7 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -17,7 +18,6 @@ import rigspeak.audio.NoSuchDevice;
 import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.ClosingPause;
-import rigspeak.hearing.Ear;
 
 /** The conversation, live. */
 @Command(
@@ -61,6 +61,8 @@ final class ListenCommand implements Callable<Integer> {
 
   @Mixin private Window window;
 
+  @Mixin private final EarOptions hearing = new EarOptions();
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -68,15 +70,17 @@ final class ListenCommand implements Callable<Integer> {
     ClosingPause pause = pause();
     Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
     Grammar grammar = Grammar.bundled();
+    PrintWriter err = spec.commandLine().getErr();
+    hearing.read(err);
     new LiveConversation(
             new Session(grammar, attention),
             Key.on(System.in),
-            () -> Ear.open(grammar),
+            () -> hearing.open(grammar, err),
             new Mouth(),
             pause,
             new NamedLines(),
             new Report(spec.commandLine().getOut(), json),
-            spec.commandLine().getErr())
+            err)
         .run();
     return 0;
   }

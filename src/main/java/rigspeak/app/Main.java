@@ -31,6 +31,7 @@ import picocli.CommandLine.Command;
       CheckCommand.class,
       TranscribeCommand.class,
       SayCommand.class,
+      EnrollCommand.class,
       DevicesCommand.class,
       BenchCommand.class
     })
@@ -55,6 +56,7 @@ public final class Main {
 
   private static CommandLine commandLine(PrintWriter out, PrintWriter err) {
     return new CommandLine(new Main())
+        .setCaseInsensitiveEnumValuesAllowed(true)
         .setOut(out)
         .setErr(err)
         .setExecutionExceptionHandler(

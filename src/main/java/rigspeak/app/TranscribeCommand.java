@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -41,6 +42,8 @@ final class TranscribeCommand implements Callable<Integer> {
       description = "open only this slot, as when the tool has asked for it: all_up, out, ...")
   private String expect;
 
+  @Mixin private final EarOptions hearing = new EarOptions();
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -49,7 +52,8 @@ final class TranscribeCommand implements Callable<Integer> {
     Expected expected = slot.map(Slot::key).map(Expected::only).orElseGet(Expected::anything);
     Grammar grammar = Grammar.bundled();
     Understanding understanding = new Understanding(grammar);
-    Ear ear = Ear.open(grammar);
+    hearing.read(spec.commandLine().getErr());
+    Ear ear = hearing.open(grammar, spec.commandLine().getErr());
     boolean allRead = true;
     for (Path wav : Recordings.named(wavs)) {
       try (WavFile file = WavFile.open(wav);

@@ -23,6 +23,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.stream.StreamSupport;
+import rigspeak.audio.Sound;
 import rigspeak.audio.SoundStream;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
@@ -46,6 +47,7 @@ public final class Ear {
   private final NotingScorer scorer;
   private final KeptLinguist linguist;
   private final CepstralMean mean;
+  private final SpeakerTransform speaker;
   private final Decoder decoder;
   private final KeptDictionary dictionary;
   private final LineUp lineUp;
@@ -54,6 +56,8 @@ public final class Ear {
   private final CallCheck callCheck = CallCheck.read(resource("like-the-call.txt"));
   private final Map<Expected, Rivals> rivals = new HashMap<>();
   private BiConsumer<List<String>, Acceptance.Evidence> watched = (words, evidence) -> {};
+  private final ConfigurationManager manager;
+  private Levels levels = Levels.unknown();
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
   private List<Expected> open = Expected.anything().parts();
   private boolean onlyCall;
@@ -62,12 +66,13 @@ public final class Ear {
     this.grammar = grammar;
     this.caution = caution;
     try {
-      ConfigurationManager manager = new ConfigurationManager(configuration);
+      manager = new ConfigurationManager(configuration);
       source = manager.lookup("source");
       network = manager.lookup("network");
       scorer = manager.lookup("scorer");
       linguist = manager.lookup("linguist");
       mean = manager.lookup("mean");
+      speaker = manager.lookup("speaker");
       acceptance = manager.lookup("acceptance");
       dictionary = manager.lookup("dictionary");
       AcousticModel model = manager.lookup("acousticModel");
@@ -109,6 +114,56 @@ public final class Ear {
     Ear ear = new Ear(grammar, caution, configuration);
     ear.warmUp();
     return ear;
+  }
+
+  /**
+   * Hears with a person's profile from the next stream on.
+   *
+   * @return false, and nothing changes, if it was made for another acoustic model
+   */
+  public boolean use(Profile profile) {
+    if (!profile.model().equals(densities().fingerprint())) {
+      return false;
+    }
+    speaker.use(profile.map());
+    levels = profile.levels();
+    mean.forget();
+    return true;
+  }
+
+  /** Hears without any profile from the next stream on. */
+  void useNone() {
+    speaker.use(CepstrumMap.none());
+    levels = Levels.unknown();
+    mean.forget();
+  }
+
+  /** Forgets the mean of the voices heard so far. */
+  void forgetVoices() {
+    mean.forget();
+  }
+
+  /** How loud the person and the place are thought to be. */
+  Levels levels() {
+    return levels;
+  }
+
+  Densities densities() {
+    return new Densities(manager.lookup("modelLoader"));
+  }
+
+  /** Aligns utterances to these sentences, beside the recogniser. */
+  Aligner aligner(List<List<String>> sentences) {
+    return new Aligner(source, network, manager.lookup("aligner"), sentences);
+  }
+
+  /** Whether an utterance is understood as these words, or as others that mean the same. */
+  boolean hears(List<String> words, Sound utterance) {
+    expect(Expected.anything());
+    return recognise(UtteranceSource.framesOf(utterance)) instanceof Recognised.Row row
+        && grammar
+            .match(row.words(), Expected.anything())
+            .equals(grammar.match(words, Expected.anything()));
   }
 
   /** Begins to hear a stream, which is closed with the listening. */
@@ -292,7 +347,7 @@ public final class Ear {
     mean.forget();
   }
 
-  private static Set<String> allWords(Grammar grammar) {
+  static Set<String> allWords(Grammar grammar) {
     Set<String> words = new HashSet<>();
     grammar.ruleNames().forEach(rule -> collectWords(grammar.phrase(rule), words));
     return words;
@@ -314,7 +369,7 @@ public final class Ear {
     }
   }
 
-  private static URL resource(String name) {
+  static URL resource(String name) {
     URL url = Ear.class.getResource("/rigspeak/hearing/" + name);
     if (url == null) {
       throw new HearingFault("The program lacks its own file " + name + "; build it again.");

@@ -29,9 +29,6 @@ final class Endpointer {
   /** Nothing below this is called background: a silent line is not infinitely quiet. */
   private static final double QUIETEST = -72;
 
-  /** What is taken for the background until something quieter has been heard. */
-  private static final double FIRST_GUESS = -45;
-
   private final Settings settings;
   private final double[] slices = new double[SLICES];
   private final Deque<Boolean> recent = new ArrayDeque<>();
@@ -70,8 +67,17 @@ final class Endpointer {
   }
 
   Endpointer(Settings settings) {
+    this(settings, Levels.unknown().firstGuess());
+  }
+
+  /**
+   * Begins with a guess.
+   *
+   * @param firstGuess what is taken for the background until something quieter has been heard, dB
+   */
+  Endpointer(Settings settings, double firstGuess) {
     this.settings = settings;
-    java.util.Arrays.fill(slices, FIRST_GUESS);
+    java.util.Arrays.fill(slices, firstGuess);
   }
 
   /** Takes the next frame. */

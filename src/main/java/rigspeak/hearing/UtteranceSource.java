@@ -5,6 +5,7 @@ import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.frontend.DataStartSignal;
 import edu.cmu.sphinx.frontend.DoubleData;
 import edu.cmu.sphinx.frontend.endpoint.SpeechEndSignal;
+import java.util.Arrays;
 import java.util.Random;
 import rigspeak.audio.Sound;
 
@@ -33,6 +34,17 @@ public final class UtteranceSource extends BaseDataProcessor {
 
   /** For Sphinx4's configuration. */
   public UtteranceSource() {}
+
+  /** The frames of a sound; what is left over at its end is passed over. */
+  static Frames framesOf(Sound sound) {
+    short[] samples = sound.samples();
+    int[] at = {0};
+    return () -> {
+      int from = at[0];
+      at[0] += Endpointer.FRAME;
+      return at[0] > samples.length ? null : Arrays.copyOfRange(samples, from, at[0]);
+    };
+  }
 
   /** Begins the next utterance. */
   void begin(Frames utterance) {

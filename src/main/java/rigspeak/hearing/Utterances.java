@@ -23,9 +23,6 @@ final class Utterances implements Listening {
   /** A voice less than this above the background is not made out, dB. */
   private static final double LEAST_DISTANCE = 12;
 
-  /** A voice below this does not reach the microphone, dB below full scale. */
-  private static final double LEAST_LEVEL = -50;
-
   /** A larger share of clipped samples spoils the words. */
   private static final double MOST_CLIPPED = 0.02;
 
@@ -44,10 +41,10 @@ final class Utterances implements Listening {
   Utterances(Ear ear, SoundStream stream, ClosingPause pause) {
     this.ear = ear;
     this.stream = stream;
-    this.endpointer = new Endpointer(ends(pause));
+    this.endpointer = new Endpointer(ends(pause), ear.levels().firstGuess());
   }
 
-  private static Endpointer.Settings ends(ClosingPause pause) {
+  static Endpointer.Settings ends(ClosingPause pause) {
     return new Endpointer.Settings(9, 8, ONSET_WINDOW, pause.frames(), 20 * 100);
   }
 
@@ -103,7 +100,7 @@ final class Utterances implements Listening {
     if (spoken.loudest - endpointer.background() < LEAST_DISTANCE) {
       return new Heard.TooNoisy(when);
     }
-    if (spoken.loudest < LEAST_LEVEL) {
+    if (spoken.loudest < ear.levels().leastLevel()) {
       return new Heard.TooQuiet(when);
     }
     if (spoken.voice.voicedFrames() < LEAST_VOICED) {

@@ -44,6 +44,26 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
     return sketch.oneWayEach(start, end).smallest();
   }
 
+  /** Exactly these rows. */
+  static WordGraph ofRows(List<List<String>> rows) {
+    List<Map<String, Integer>> next = new ArrayList<>(List.of(new LinkedHashMap<>()));
+    List<Boolean> mayEnd = new ArrayList<>(List.of(false));
+    for (List<String> row : rows) {
+      int place = 0;
+      for (String word : row) {
+        Map<String, Integer> ways = next.get(place);
+        if (!ways.containsKey(word)) {
+          ways.put(word, next.size());
+          next.add(new LinkedHashMap<>());
+          mayEnd.add(false);
+        }
+        place = ways.get(word);
+      }
+      mayEnd.set(place, true);
+    }
+    return new WordGraph(next, mayEnd);
+  }
+
   /** All words in it. */
   Set<String> words() {
     Set<String> words = new LinkedHashSet<>();
