@@ -60,7 +60,8 @@ class RealSoundTest {
     List<Path> said = toTheFirstVerdict();
     List<Sound> answers = new ArrayList<>();
     List<JsonNode> exchanges = new ArrayList<>();
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json", "--mic", "default"));
+    try (RunningTool tool =
+            new RunningTool(loop.rigspeak("listen", "--json", "--mic", "default").start());
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);
@@ -95,7 +96,7 @@ class RealSoundTest {
             .speak(twin.said("limb ten inches by tape limb level by eye"), Pace.NORMAL)
             .length();
     Process speaker = loop.speaker();
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"));
+    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json").start());
         Tap said = loop.tap(SoundLoop.SAID);
         Tap answered = loop.tap(SoundLoop.ANSWERED)) {
       int at = heardOut(answered, 0);
@@ -129,7 +130,7 @@ class RealSoundTest {
     List<String> heard = new ArrayList<>();
     List<String> words = new ArrayList<>();
     try (SoundLoop beside = SoundLoop.openBesideItself();
-        RunningTool tool = new RunningTool(beside.rigspeak("listen", "--json"));
+        RunningTool tool = new RunningTool(beside.rigspeak("listen", "--json").start());
         Tap tap = beside.tap(SoundLoop.SAID)) {
       heardOut(tap, 0);
       for (Path wav : recordings) {
@@ -144,7 +145,7 @@ class RealSoundTest {
 
   @Test
   void aHeadsetThatIsPulledAndPluggedInAgainGoesOnWithTheSameRig() throws Exception {
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"))) {
+    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json").start())) {
       try (Tap tap = loop.tap(SoundLoop.ANSWERED)) {
         tool.awaitRemark("Listening on default [default], speaking on default [default]");
         int at = heardOut(tap, 0);
@@ -173,7 +174,7 @@ class RealSoundTest {
 
   @Test
   void aMicrophoneThatHangsIsToldAndWaitedFor() throws Exception {
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"));
+    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json").start());
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);
@@ -195,7 +196,7 @@ class RealSoundTest {
 
   @Test
   void anAnswerInWhichTheLoudspeakerHungIsSpokenAgain() throws Exception {
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"));
+    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json").start());
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);
@@ -220,7 +221,7 @@ class RealSoundTest {
     loop.hang(SoundLoop.SAID);
     try (Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tap.awaitLength(1, PATIENCE_SECONDS);
-      Process tool = loop.rigspeak("listen");
+      Process tool = loop.rigspeak("listen").start();
       String remarks = new String(tool.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
       assertEquals(4, tool.onExit().join().exitValue());
       assertEquals(
