@@ -65,6 +65,7 @@ public final class Answers {
         // values
         .on(Reply.Taken.class, taken -> calm(saidBack.items(taken.items())))
         .on(Reply.AffirmValue.class, affirm -> calm(affirmValue(affirm.item())))
+        .on(Reply.AffirmDoubtful.class, doubtful -> calm(affirmDoubtful(doubtful.items())))
         .on(Reply.ReadBack.class, readBack -> calm(readBack(readBack)))
         .on(Reply.Affirmed.class, affirmed -> calm("Affirmed."))
         .on(Reply.Dropped.class, dropped -> calm(dropped(dropped.slots())))
@@ -104,6 +105,9 @@ public final class Answers {
         .on(Reply.Silent.class, silent -> calm(silent(silent)))
         .on(Reply.CannotHear.class, cannot -> calm(cannotHear(cannot.trouble())))
         .on(Reply.StandingBy.class, standing -> calm(STANDING_BY))
+        // an ear-sound says it all
+        .on(Reply.Listening.class, listening -> List.of())
+        .on(Reply.FallenAsleep.class, asleep -> List.of())
         // how answers are given
         .on(Reply.DetailSet.class, set -> calm(detail(set.detail())))
         .on(Reply.PaceSet.class, set -> calm(pace(set.pace())))
@@ -123,6 +127,10 @@ public final class Answers {
 
   private String affirmValue(Reply.Item item) {
     return text(saidBack.item(item), or("Say affirm or negative.", "Affirm or negative."));
+  }
+
+  private String affirmDoubtful(List<Reply.Item> items) {
+    return text(saidBack.items(items), or("Say affirm, or each digit.", "Affirm, or each digit."));
   }
 
   private String readBack(Reply.ReadBack readBack) {
@@ -149,6 +157,7 @@ public final class Answers {
   private String affirmFirst(Pending pending) {
     return Cases.<Pending, String>of(Pending.class)
         .on(Pending.Values.class, values -> affirmValue(values.items().get(0)))
+        .on(Pending.Doubtful.class, doubtful -> affirmDoubtful(doubtful.items()))
         .on(Pending.ClippedIn.class, clipped -> "Clipped in. First say affirm or negative.")
         .all()
         .make(pending);

@@ -169,7 +169,7 @@ final class BenchCommand implements Callable<Integer> {
       try (Listening listening = ear.listen(stream)) {
         Optional<Heard> heard = listening.next(session.expected());
         if (heard.isPresent()) {
-          mouth.speak(session.heard(heard.get()), session.manner().pace());
+          mouth.speak(session.heard(heard.get()).orElseThrow(), session.manner().pace());
           waits.add(stream.secondsSinceLastWord());
         }
       }

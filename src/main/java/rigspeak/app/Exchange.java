@@ -24,6 +24,16 @@ record Exchange(
     List<Utterance> answers,
     Optional<Slot> asked) {
 
+  /** Whether it began to listen at this. */
+  boolean called() {
+    return replies.stream().anyMatch(Reply.Listening.class::isInstance);
+  }
+
+  /** Whether from now on it waits for the call. */
+  boolean fellAsleep() {
+    return replies.stream().anyMatch(Reply.FallenAsleep.class::isInstance);
+  }
+
   boolean understood() {
     return !(meaning instanceof Meaning.NotUnderstood || meaning instanceof Meaning.CannotHear);
   }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,12 +46,17 @@ final class HearCommand implements Callable<Integer> {
   @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
   private boolean json;
 
+  @Option(names = "--asleep", description = "take nothing before the call")
+  private boolean asleep;
+
+  @Mixin private Window window;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     Grammar grammar = Grammar.bundled();
-    Run run = new Run(new Session(grammar), Ear.open(grammar));
+    Run run = new Run(session(grammar), Ear.open(grammar));
     boolean allRead = true;
     try (run) {
       for (Path wav : Recordings.named(wavs)) {
@@ -58,6 +64,10 @@ final class HearCommand implements Callable<Integer> {
       }
     }
     return allRead ? 0 : Fault.BAD_INPUT;
+  }
+
+  private Session session(Grammar grammar) {
+    return asleep ? new Session(grammar, window.asleep()) : new Session(grammar);
   }
 
   /** One run through the recordings. */
@@ -84,17 +94,23 @@ final class HearCommand implements Callable<Integer> {
     boolean hear(Path wav) throws IOException {
       try (WavFile file = WavFile.open(wav);
           Listening listening = ear.listen(file)) {
-        for (Optional<Heard> heard = listening.next(session.expected());
-            heard.isPresent();
-            heard = listening.next(session.expected())) {
-          answer(session.heard(heard.get()));
+        for (Optional<Heard> heard = next(listening); heard.isPresent(); heard = next(listening)) {
+          Optional<Exchange> exchange = session.heard(heard.get());
+          if (exchange.isPresent()) {
+            answer(exchange.get());
+          }
         }
+        session.streamEnded();
         file.remark().ifPresent(err::println);
         return true;
       } catch (IOException e) {
         err.println(Fault.sentence(e));
         return false;
       }
+    }
+
+    private Optional<Heard> next(Listening listening) throws IOException {
+      return listening.next(session.expected(), session.patienceSeconds());
     }
 
     private void answer(Exchange exchange) throws IOException {

@@ -5,6 +5,7 @@ import java.io.InterruptedIOException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -13,6 +14,7 @@ import rigspeak.audio.Devices;
 import rigspeak.audio.Loudspeaker;
 import rigspeak.audio.Microphone;
 import rigspeak.audio.NoSuchDevice;
+import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.ClosingPause;
 import rigspeak.hearing.Ear;
@@ -23,7 +25,9 @@ import rigspeak.hearing.Ear;
     mixinStandardHelpOptions = true,
     description = {
       "The conversation, live, with a headset.",
-      "It listens after the short tone, and is deaf while it speaks. Ctrl-C ends it.",
+      "It waits for the call, copper lantern, alone or before what is said; Enter does as well.",
+      "A short tone says that it listens, three soft ones down that it waits for the call again.",
+      "It is deaf while it speaks. Ctrl-C ends it.",
       "A headset that is lost is looked for until it is back; nothing said is forgotten."
     })
 final class ListenCommand implements Callable<Integer> {
@@ -52,14 +56,21 @@ final class ListenCommand implements Callable<Integer> {
   @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
   private boolean json;
 
+  @Option(names = "--always-open", description = "listen at any time, without the call")
+  private boolean alwaysOpen;
+
+  @Mixin private Window window;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
     ClosingPause pause = pause();
+    Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
     Grammar grammar = Grammar.bundled();
     new LiveConversation(
-            new Session(grammar),
+            new Session(grammar, attention),
+            Key.on(System.in),
             () -> Ear.open(grammar),
             new Mouth(),
             pause,

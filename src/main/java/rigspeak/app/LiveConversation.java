@@ -25,6 +25,7 @@ import rigspeak.speaking.EarSound;
  */
 final class LiveConversation {
   private final Session session;
+  private final Key key;
   private final Supplier<Ear> ears;
   private final Mouth mouth;
   private final ClosingPause pause;
@@ -50,11 +51,13 @@ final class LiveConversation {
   /**
    * A conversation that has not begun.
    *
+   * @param key what is as good as the call
    * @param ears loads the recogniser; asked once, when microphone and loudspeaker are there, so
    *     that nobody waits for it only to be told that they are not
    */
   LiveConversation(
       Session session,
+      Key key,
       Supplier<Ear> ears,
       Mouth mouth,
       ClosingPause pause,
@@ -62,6 +65,7 @@ final class LiveConversation {
       Report report,
       PrintWriter remarks) {
     this.session = session;
+    this.key = key;
     this.ears = ears;
     this.mouth = mouth;
     this.pause = pause;
@@ -80,13 +84,27 @@ final class LiveConversation {
     try (Speaking speaking = new Speaking(lines.loudspeaker());
         Hearing hearing = new Hearing(lines.microphone(), speaking, ears.get())) {
       remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
-      hearing.deafWhile(EarSound.LISTENING.sound());
+      hearing.deafWhile(isHeard());
       for (Optional<Heard> heard = hearing.next(); heard.isPresent(); heard = hearing.next()) {
-        Exchange exchange = session.heard(heard.get());
-        report.exchange("heard", exchange);
-        hearing.deafWhile(mouth.speak(exchange, session.manner().pace()));
+        Optional<Exchange> exchange = session.heard(heard.get());
+        if (exchange.isPresent()) {
+          answer(exchange.get(), hearing);
+        }
+        if (key.wasPressed()) {
+          answer(session.called(), hearing);
+        }
       }
     }
+  }
+
+  private void answer(Exchange exchange, Hearing hearing) throws IOException {
+    report.exchange("heard", exchange);
+    hearing.deafWhile(mouth.speak(exchange, session.manner().pace()));
+  }
+
+  /** Whether anything but the call is heard from now on. */
+  private Sound isHeard() {
+    return (session.isAsleep() ? EarSound.ASLEEP : EarSound.LISTENING).sound();
   }
 
   private Sound spoken(LineNotice notice) {
@@ -180,16 +198,16 @@ final class LiveConversation {
     Optional<Heard> next() throws IOException {
       while (true) {
         try {
-          return listening.next(session.expected());
+          return listening.next(session.expected(), session.patienceSeconds());
         } catch (LostDevice lost) {
           remarks.println(lost.getMessage());
           listening.close();
+          session.streamEnded();
           speaking.play(spoken(LineNotice.MICROPHONE_GONE));
           open(lookedFor(lines::microphone));
           remarks.println("Listening on " + name() + " again.");
           deafWhile(
-              Sound.joined(
-                  List.of(spoken(LineNotice.MICROPHONE_BACK), EarSound.LISTENING.sound())));
+              Sound.joined(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard())));
         }
       }
     }

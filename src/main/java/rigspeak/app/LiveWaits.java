@@ -24,7 +24,7 @@ final class LiveWaits {
         Tap said = loop.tap(SoundLoop.SAID);
         Tap answered = loop.tap(SoundLoop.ANSWERED)) {
       Process tool =
-          loop.rigspeak("listen")
+          loop.rigspeak("listen", "--always-open")
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
               .redirectError(ProcessBuilder.Redirect.DISCARD)
               .start();

@@ -27,7 +27,9 @@ final class Mouth {
    */
   Sound speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
     List<Sound> parts = new ArrayList<>();
-    if (!exchange.answers().isEmpty()) {
+    if (exchange.called()) {
+      parts.add(EarSound.LISTENING.sound());
+    } else if (!exchange.answers().isEmpty()) {
       parts.add(earSound(exchange).sound());
     }
     boolean first = true;
@@ -43,6 +45,9 @@ final class Mouth {
         parts.add(EarSound.DANGER.sound());
         parts.add(words);
       }
+    }
+    if (exchange.fellAsleep()) {
+      parts.add(EarSound.ASLEEP.sound());
     }
     return Sound.joined(parts);
   }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import rigspeak.answer.Utterance;
 import rigspeak.rig.Slot;
@@ -39,6 +40,7 @@ final class Report {
           "taken     %s%n",
           exchange.taken().stream().map(Slot::key).collect(Collectors.joining(", ")));
     }
+    attention(exchange).ifPresent(out::println);
     for (Utterance answer : exchange.answers()) {
       out.printf("answered  %s%s%n", answer.danger() ? "DANGER  " : "", answer.text());
     }
@@ -56,6 +58,13 @@ final class Report {
     out.flush();
   }
 
+  private static Optional<String> attention(Exchange exchange) {
+    if (exchange.called()) {
+      return Optional.of("listening");
+    }
+    return exchange.fellAsleep() ? Optional.of("asleep") : Optional.empty();
+  }
+
   private static ObjectNode json(Exchange exchange) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("said", exchange.said());
@@ -63,6 +72,7 @@ final class Report {
     json.set("meaning", MeaningJson.of(exchange.meaning()));
     json.set("taken", VerdictJson.slots(exchange.taken()));
     json.set("answers", answers(exchange));
+    attention(exchange).ifPresent(state -> json.put("attention", state));
     exchange.asked().ifPresent(slot -> json.put("asked", slot.key()));
     exchange.verdict().ifPresent(verdict -> json.set("verdict", VerdictJson.of(verdict)));
     return json;

@@ -38,6 +38,11 @@ public record Conversation(
     return floor.asked();
   }
 
+  /** Whether something was asked, or read back for an affirm, and has not been answered. */
+  public boolean waitsForAnswer() {
+    return floor.asked().isPresent() || floor.pending().isPresent();
+  }
+
   Conversation with(Rope changed) {
     return new Conversation(changed, gate, floor, ladder, manner, said);
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import rigspeak.catalogue.Catalogue;
 import rigspeak.dialogue.Reply.Change;
@@ -63,6 +64,7 @@ public final class Dialogue {
     /** "Say again" wants the last answer, not that something was not understood since. */
     private static boolean isWorthRepeating(Reply reply) {
       return !(reply instanceof Reply.Again
+          || reply instanceof Reply.Listening
           || reply instanceof Reply.Silent
           || reply instanceof Reply.CannotHear);
     }
@@ -94,7 +96,11 @@ public final class Dialogue {
     /** While something waits for an affirm, only what settles it or takes it back goes on. */
     private boolean mayComeBetween(Meaning meaning, Pending pending) {
       if (meaning instanceof Meaning.Correction) {
-        return pending instanceof Pending.Values;
+        return !(pending instanceof Pending.ClippedIn);
+      }
+      if (meaning instanceof Meaning.Values values) {
+        return pending instanceof Pending.Doubtful
+            && values.statements().stream().allMatch(this::isOfWhatWaits);
       }
       if (meaning == Command.CLIPPED_IN) {
         return pending instanceof Pending.ClippedIn;
@@ -104,8 +110,13 @@ public final class Dialogue {
             case AFFIRM, NEGATIVE, SCRAP, LANYARD_RELEASED, ATTACHMENTS -> true;
             case SAY_AGAIN, STOP_TALKING, STAND_BY, HELP -> true;
             case SLOWER, FASTER, BRIEF, FULL -> true;
+            case WAKE -> true;
             default -> false;
           };
+    }
+
+    private boolean isOfWhatWaits(Statement statement) {
+      return statement instanceof Statement.Value value && waitingSlots().contains(value.slot());
     }
 
     private void climbLadder(Meaning.NotUnderstood missed) {
@@ -127,29 +138,72 @@ public final class Dialogue {
         correct(statements);
         return;
       }
+      Optional<Pending.Doubtful> waiting = doubtful();
+      Optional<Slot> asked = now.asked();
       List<Item> taken = new ArrayList<>();
+      List<Item> doubtful = new ArrayList<>(stillDoubtful(statements));
       List<Reply> troubles = new ArrayList<>();
       Rig rig = now.rig();
       for (Statement statement : statements) {
         Optional<Reply> trouble = trouble(statement, statements);
         if (trouble.isPresent()) {
           troubles.add(trouble.get());
-        } else {
-          Item item = item(rig, (Statement.Value) statement);
-          rig = rig.with(item.slot(), item.said());
-          taken.add(item);
+          continue;
         }
+        Statement.Value value = (Statement.Value) statement;
+        if (value.doubtful() && (holds(taken, value.slot()) || holds(doubtful, value.slot()))) {
+          // Said twice, and both alike: in digits, or it waits already.
+          continue;
+        }
+        Item item = item(rig, value);
+        doubtful.removeIf(other -> other.slot() == item.slot());
+        rig = value.doubtful() ? rig.withdrawing(item.slot()) : rig.with(item.slot(), item.said());
+        (value.doubtful() ? doubtful : taken).add(item);
       }
       if (!taken.isEmpty()) {
-        Optional<Slot> asked = now.asked();
         replies.add(new Reply.Taken(taken));
+      }
+      if (waiting.isPresent() || !taken.isEmpty() || !doubtful.isEmpty()) {
         change(rig);
-        now = now.with(now.floor().askingNothing().after(taken));
-        if (troubles.isEmpty() && asked.filter(rig::has).isPresent()) {
+        now = now.with(now.floor().askingNothing().waitingForNothing().after(taken));
+        Predicate<Slot> answered = slot -> now.rig().has(slot) || holds(doubtful, slot);
+        boolean answers =
+            waiting
+                .map(Pending.Doubtful::answersQuestion)
+                .orElseGet(() -> asked.filter(answered).isPresent());
+        if (!doubtful.isEmpty()) {
+          await(new Pending.Doubtful(doubtful, answers));
+        } else if (troubles.isEmpty() && answers) {
           askNext();
         }
       }
       reply(troubles);
+    }
+
+    private Optional<Pending.Doubtful> doubtful() {
+      return now.floor()
+          .pending()
+          .filter(Pending.Doubtful.class::isInstance)
+          .map(Pending.Doubtful.class::cast);
+    }
+
+    /** What waits and has not been said again now. */
+    private List<Item> stillDoubtful(List<Statement> statements) {
+      List<Slot> again = statements.stream().flatMap(each -> slots(each).stream()).toList();
+      return doubtful().map(Pending.Doubtful::items).orElse(List.of()).stream()
+          .filter(item -> !again.contains(item.slot()))
+          .toList();
+    }
+
+    private static boolean holds(List<Item> items, Slot slot) {
+      return items.stream().anyMatch(item -> item.slot() == slot);
+    }
+
+    /** The first of them can be said again without its name. */
+    private void await(Pending.Doubtful doubtful) {
+      Slot first = doubtful.items().get(0).slot();
+      now = now.with(now.floor().asking(first).waitingFor(doubtful));
+      replies.add(new Reply.AffirmDoubtful(doubtful.items()));
     }
 
     /** Who answers a question is asked the next one. */
@@ -318,14 +372,20 @@ public final class Dialogue {
     }
 
     private List<Slot> waitingSlots() {
-      return now.floor().pending().orElse(null) instanceof Pending.Values values
-          ? values.items().stream().map(Item::slot).toList()
-          : List.of();
+      return waitingItems().stream().map(Item::slot).toList();
+    }
+
+    private List<Item> waitingItems() {
+      Pending pending = now.floor().pending().orElse(null);
+      if (pending instanceof Pending.Values values) {
+        return values.items();
+      }
+      return pending instanceof Pending.Doubtful doubtful ? doubtful.items() : List.of();
     }
 
     private Optional<Slot> latestSlot() {
-      if (now.floor().pending().orElse(null) instanceof Pending.Values values) {
-        return Optional.of(values.first().slot());
+      if (!waitingItems().isEmpty()) {
+        return Optional.of(waitingItems().get(0).slot());
       }
       List<Item> latest = now.floor().latest();
       return latest.isEmpty()
@@ -348,6 +408,7 @@ public final class Dialogue {
 
     private void obey(Command command) {
       switch (command) {
+        case WAKE -> wake();
         case CHECK -> check();
         case WHY -> onVerdict(Reply.Why::new);
         case HELP_RIG -> onVerdict(Reply.WouldHelp::new);
@@ -376,6 +437,29 @@ public final class Dialogue {
         case FASTER -> answer(now.manner().pace().faster());
         case HELP -> replies.add(new Reply.Help());
       }
+    }
+
+    /** What still waits for an answer is said again: it may have been said long ago. */
+    private void wake() {
+      replies.add(new Reply.Listening());
+      Optional<Pending> pending = now.floor().pending();
+      if (pending.isPresent()) {
+        replies.add(question(pending.get()));
+      } else {
+        boolean correcting = now.floor().correcting();
+        now.asked()
+            .map(slot -> correcting ? new Reply.CorrectionAsked(slot) : new Reply.Asked(slot))
+            .ifPresent(replies::add);
+      }
+    }
+
+    private static Reply question(Pending pending) {
+      if (pending instanceof Pending.Values values) {
+        return new Reply.AffirmValue(values.first());
+      }
+      return pending instanceof Pending.Doubtful doubtful
+          ? new Reply.AffirmDoubtful(doubtful.items())
+          : new Reply.AffirmClippedIn();
     }
 
     private void check() {
@@ -498,6 +582,8 @@ public final class Dialogue {
         } else {
           await(values.rest());
         }
+      } else if (pending instanceof Pending.Doubtful doubtful) {
+        affirm(doubtful);
       } else if (pending instanceof Pending.ClippedIn) {
         Optional<Change> wanted = now.gate().wanted();
         now = now.with(now.gate().clippedIn());
@@ -507,10 +593,26 @@ public final class Dialogue {
       }
     }
 
+    private void affirm(Pending.Doubtful doubtful) {
+      Rig rig = now.rig();
+      for (Item item : doubtful.items()) {
+        rig = rig.with(item.slot(), item.said());
+      }
+      change(rig);
+      now = now.with(now.floor().askingNothing().after(doubtful.items()));
+      replies.add(new Reply.Affirmed());
+      if (doubtful.answersQuestion()) {
+        askNext();
+      }
+    }
+
     private void negative() {
       Pending pending = now.floor().pending().orElse(null);
       if (pending instanceof Pending.Values values) {
         askToCorrect(Optional.of(values.first().slot()));
+      } else if (pending instanceof Pending.Doubtful doubtful) {
+        now = now.with(now.floor().waitingForNothing());
+        drop(doubtful.items());
       } else if (pending instanceof Pending.ClippedIn) {
         now = now.with(now.floor().waitingForNothing()).with(now.gate().inDoubt());
         replies.add(new Reply.LanyardFirst(now.gate().wanted()));
@@ -526,7 +628,11 @@ public final class Dialogue {
         replies.add(new Reply.NothingToTakeBack());
         return;
       }
-      List<Slot> slots = latest.stream().map(Item::slot).distinct().toList();
+      drop(latest);
+    }
+
+    private void drop(List<Item> items) {
+      List<Slot> slots = items.stream().map(Item::slot).distinct().toList();
       slots.forEach(this::withdraw);
       now = now.with(now.floor().after(List.of()));
       replies.add(new Reply.Dropped(slots));

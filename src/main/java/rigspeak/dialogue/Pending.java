@@ -24,6 +24,19 @@ public sealed interface Pending {
     }
   }
 
+  /**
+   * Values that the ear may have taken for others, fifteen for fifty, affirmed together or said
+   * again digit by digit.
+   *
+   * @param items all of one breath; none of them is in the rig
+   * @param answersQuestion whether one of them had been asked for, so that the next question follows
+   */
+  record Doubtful(List<Reply.Item> items, boolean answersQuestion) implements Pending {
+    public Doubtful {
+      items = List.copyOf(items);
+    }
+  }
+
   /** The lanyard was called clipped in. */
   record ClippedIn() implements Pending {}
 }

@@ -34,6 +34,13 @@ public sealed interface Reply {
   /** A corrected value; it is taken only when it is affirmed. */
   record AffirmValue(Item item) implements Reply {}
 
+  /** Values whose numbers have twins in sound: they are taken when affirmed or said in digits. */
+  record AffirmDoubtful(List<Item> items) implements Reply {
+    public AffirmDoubtful {
+      items = List.copyOf(items);
+    }
+  }
+
   /** All values of the present support. */
   record ReadBack(Place place, List<Item> items) implements Reply {
     public ReadBack {
@@ -195,6 +202,12 @@ public sealed interface Reply {
 
   /** Slower or faster answers from now on. */
   record PaceSet(Pace pace) implements Reply {}
+
+  /** Called: from now on it listens. Told by an ear-sound, without a word. */
+  record Listening() implements Reply {}
+
+  /** Nobody spoke for some time: it waits for the call. Told by an ear-sound, without a word. */
+  record FallenAsleep() implements Reply {}
 
   /** What can be said. */
   record Help() implements Reply {}

@@ -9,6 +9,7 @@ import java.util.List;
  */
 public record Expected(List<String> rules) {
   private static final String UTTERANCE = "utterance";
+  private static final String CALLED = "called";
   private static final String VALUE = "_value";
 
   public Expected {
@@ -21,6 +22,11 @@ public record Expected(List<String> rules) {
   /** Any value with its name, any command. */
   public static Expected anything() {
     return new Expected(List.of(UTTERANCE));
+  }
+
+  /** Only the call, alone or followed in the same breath by anything. */
+  public static Expected call() {
+    return new Expected(List.of(CALLED));
   }
 
   /** Anything, and also the bare value of a slot that has just been asked for. */

@@ -6,62 +6,155 @@ import edu.cmu.sphinx.util.props.PropertySheet;
 import edu.cmu.sphinx.util.props.S4Double;
 
 /**
- * Whether the best row of words is good enough to be taken. The search always finds some row; noise
- * and ordinary talk have to be kept out here.
+ * How sure it is that the best row of words is what was said. The search always finds some row;
+ * noise, ordinary talk and near phrases have to be kept out here.
+ *
+ * <p>Model: logistic regression. Each piece of evidence is brought to about -1 to 1, weighed and
+ * added up; the logistic function makes a probability of the sum. The weights are those that fit
+ * the part of the corpus that is tuned on best, clean and in noise (docs/hearing.md).
  */
 public final class Acceptance implements Configurable {
-  /** The least a word may fit. */
-  @S4Double(defaultValue = -1e9)
-  public static final String PROP_WORST_WORD = "worstWord";
+  /** What counts for every row. */
+  @S4Double(defaultValue = 0)
+  public static final String PROP_ALWAYS = "always";
 
-  /** The least a long pause may fit. */
-  @S4Double(defaultValue = -1e9)
-  public static final String PROP_WORST_PAUSE = "worstPause";
+  @S4Double(defaultValue = 0)
+  public static final String PROP_OVER_RIVAL = "overRival";
 
-  /** How much better than the loop of all phones the row must be. */
-  @S4Double(defaultValue = -1e9)
+  @S4Double(defaultValue = 0)
   public static final String PROP_OVER_OTHER_SPEECH = "overOtherSpeech";
 
-  /** How much better than a row that has not come to its end the row must be. */
-  @S4Double(defaultValue = -1e9)
+  @S4Double(defaultValue = 0)
   public static final String PROP_OVER_UNFINISHED = "overUnfinished";
 
-  private double worstWord;
-  private double worstPause;
-  private double overOtherSpeech;
-  private double overUnfinished;
+  @S4Double(defaultValue = 0)
+  public static final String PROP_WORST_WORD = "worstWord";
+
+  @S4Double(defaultValue = 0)
+  public static final String PROP_WORST_PAUSE = "worstPause";
+
+  @S4Double(defaultValue = 0)
+  public static final String PROP_WORDS = "words";
+
+  @S4Double(defaultValue = 0)
+  public static final String PROP_ABOVE_NOISE = "aboveNoise";
+
+  /** From how sure on a row is taken, by how cautious the ear is to be. */
+  @S4Double(defaultValue = 0.9)
+  public static final String PROP_CAUTIOUS = "cautious";
+
+  @S4Double(defaultValue = 0.8)
+  public static final String PROP_NORMAL = "normal";
+
+  @S4Double(defaultValue = 0.5)
+  public static final String PROP_EAGER = "eager";
+
+  /** Natural logarithm; twenty times what the price of an end makes. */
+  private static final double UNFINISHED = -60;
+
+  private static final String[] WEIGHTS = {
+    PROP_ALWAYS,
+    PROP_OVER_RIVAL,
+    PROP_OVER_OTHER_SPEECH,
+    PROP_OVER_UNFINISHED,
+    PROP_WORST_WORD,
+    PROP_WORST_PAUSE,
+    PROP_WORDS,
+    PROP_ABOVE_NOISE
+  };
+
+  private final double[] weights = new double[WEIGHTS.length];
+  private double cautious;
+  private double normal;
+  private double eager;
 
   /** For Sphinx4's configuration. */
   public Acceptance() {}
 
   @Override
   public void newProperties(PropertySheet sheet) throws PropertyException {
-    worstWord = sheet.getDouble(PROP_WORST_WORD);
-    worstPause = sheet.getDouble(PROP_WORST_PAUSE);
-    overOtherSpeech = sheet.getDouble(PROP_OVER_OTHER_SPEECH);
-    overUnfinished = sheet.getDouble(PROP_OVER_UNFINISHED);
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = sheet.getDouble(WEIGHTS[i]);
+    }
+    cautious = sheet.getDouble(PROP_CAUTIOUS);
+    normal = sheet.getDouble(PROP_NORMAL);
+    eager = sheet.getDouble(PROP_EAGER);
   }
 
   /**
-   * What speaks for a row of words; all are natural logarithms of likelihoods, more is better.
+   * What speaks for a row of words. All but the last two are natural logarithms of likelihoods,
+   * more is better; a rival that was given up on the way is infinitely far behind.
    *
-   * @param worstWord mean over the frames of the word that fits worst, less the best sound's; 0 or
-   *     less
+   * @param overRival of the row, less that of the row most like it that means something else
+   * @param overOtherSpeech of the row, less that of the best row of phones
+   * @param overUnfinished of the row, less that of the best row of words that could not end here
+   * @param worstWord mean over the frames of the word that fits worst, less the best sound's
    * @param worstPause the same of the long pause that fits worst
-   * @param overOtherSpeech of the whole row, less the best row of phones; infinite if that was
-   *     given up on the way
-   * @param overUnfinished of the whole row, less the best row of words that could not end here
+   * @param words how many words it has
+   * @param aboveNoise how much louder than the background the voice was, dB
    */
   record Evidence(
-      double worstWord, double worstPause, double overOtherSpeech, double overUnfinished) {}
+      double overRival,
+      double overOtherSpeech,
+      double overUnfinished,
+      double worstWord,
+      double worstPause,
+      int words,
+      double aboveNoise) {
 
-  boolean isOtherSpeech(Evidence evidence) {
-    return !(evidence.worstWord() >= worstWord
-        && evidence.worstPause() >= worstPause
-        && evidence.overOtherSpeech() >= overOtherSpeech);
+    Evidence overRival(double lead) {
+      return new Evidence(
+          lead, overOtherSpeech, overUnfinished, worstWord, worstPause, words, aboveNoise);
+    }
+
+    Evidence aboveNoise(double decibels) {
+      return new Evidence(
+          overRival, overOtherSpeech, overUnfinished, worstWord, worstPause, words, decibels);
+    }
+
+    /** In the order of the weights, each about -1 to 1. */
+    double[] scaled() {
+      return new double[] {
+        1,
+        Math.log1p(within(overRival, 0, 300)) / 5,
+        within(overOtherSpeech, -100, 100) / 100,
+        within(overUnfinished, -60, 60) / 60,
+        within(worstWord, -20, 0) / 10,
+        within(worstPause, -6, 0) / 3,
+        within(words, 1, 15) / 10,
+        within(aboveNoise, 0, 50) / 50
+      };
+    }
+
+    private static double within(double value, double least, double most) {
+      return Math.max(least, Math.min(most, value));
+    }
   }
 
+  /** How sure, 0 to 1. */
+  double surety(Evidence evidence) {
+    double sum = 0;
+    double[] scaled = evidence.scaled();
+    for (int i = 0; i < weights.length; i++) {
+      sum += weights[i] * scaled[i];
+    }
+    return 1 / (1 + Math.exp(-sum));
+  }
+
+  /** Whether the row only seems to have come to its end: going on fits far better. */
   boolean isUnfinished(Evidence evidence) {
-    return !(evidence.overUnfinished() >= overUnfinished);
+    return evidence.overUnfinished() < UNFINISHED;
+  }
+
+  boolean isSure(Evidence evidence, Caution caution) {
+    return surety(evidence) >= needed(caution);
+  }
+
+  private double needed(Caution caution) {
+    return switch (caution) {
+      case CAUTIOUS -> cautious;
+      case NORMAL -> normal;
+      case EAGER -> eager;
+    };
   }
 }

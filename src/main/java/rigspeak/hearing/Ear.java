@@ -2,6 +2,7 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.decoder.Decoder;
 import edu.cmu.sphinx.decoder.search.Token;
+import edu.cmu.sphinx.linguist.acoustic.AcousticModel;
 import edu.cmu.sphinx.result.Result;
 import edu.cmu.sphinx.util.LogMath;
 import edu.cmu.sphinx.util.props.ConfigurationManager;
@@ -10,14 +11,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.stream.StreamSupport;
 import rigspeak.audio.SoundStream;
@@ -34,6 +36,9 @@ public final class Ear {
   /** What Sphinx4 calls speech that is in no grammar. */
   private static final String OTHER_SPEECH = "<unk>";
 
+  /** So many of the rows that sound most alike are held beside the best. */
+  private static final int MOST_RIVALS = 16;
+
   private final Grammar grammar;
   private final UtteranceSource source;
   private final WordNetwork network;
@@ -41,12 +46,20 @@ public final class Ear {
   private final KeptLinguist linguist;
   private final CepstralMean mean;
   private final Decoder decoder;
+  private final KeptDictionary dictionary;
+  private final LineUp lineUp;
   private final Acceptance acceptance;
+  private final Caution caution;
+  private final CallCheck callCheck = CallCheck.read(resource("like-the-call.txt"));
+  private final Map<Expected, Rivals> rivals = new HashMap<>();
+  private BiConsumer<List<String>, Acceptance.Evidence> watched = (words, evidence) -> {};
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
   private List<Expected> open = Expected.anything().parts();
+  private boolean onlyCall;
 
-  private Ear(Grammar grammar, URL configuration) {
+  private Ear(Grammar grammar, Caution caution, URL configuration) {
     this.grammar = grammar;
+    this.caution = caution;
     try {
       ConfigurationManager manager = new ConfigurationManager(configuration);
       source = manager.lookup("source");
@@ -55,8 +68,12 @@ public final class Ear {
       linguist = manager.lookup("linguist");
       mean = manager.lookup("mean");
       acceptance = manager.lookup("acceptance");
-      KeptDictionary dictionary = manager.lookup("dictionary");
-      dictionary.keep(allWords(grammar));
+      dictionary = manager.lookup("dictionary");
+      AcousticModel model = manager.lookup("acousticModel");
+      lineUp = new LineUp(model, manager.lookup("unitManager"), dictionary);
+      Set<String> words = allWords(grammar);
+      words.addAll(callCheck.words());
+      dictionary.keep(words);
       network.hear(graph(Expected.anything()));
       decoder = manager.lookup("decoder");
       decoder.allocate();
@@ -73,11 +90,20 @@ public final class Ear {
    *     dictionary
    */
   public static Ear open(Grammar grammar) {
-    return open(grammar, resource("ear.xml"));
+    return open(grammar, Caution.NORMAL);
+  }
+
+  /** The same, more or less ready to refuse. */
+  public static Ear open(Grammar grammar, Caution caution) {
+    return open(grammar, caution, resource("ear.xml"));
   }
 
   static Ear open(Grammar grammar, URL configuration) {
-    Ear ear = new Ear(grammar, configuration);
+    return open(grammar, Caution.NORMAL, configuration);
+  }
+
+  static Ear open(Grammar grammar, Caution caution, URL configuration) {
+    Ear ear = new Ear(grammar, caution, configuration);
     ear.warmUp();
     return ear;
   }
@@ -92,9 +118,31 @@ public final class Ear {
     return new Utterances(this, stream, pause);
   }
 
+  /** Shows every row that was found and what spoke for it, taken or not, for measurements. */
+  void watch(BiConsumer<List<String>, Acceptance.Evidence> watcher) {
+    watched = watcher;
+  }
+
+  /** Why a row is not taken; nothing if enough speaks for it. */
+  Optional<Heard.Reason> against(List<String> words, Acceptance.Evidence evidence) {
+    watched.accept(words, evidence);
+    if (acceptance.isSure(evidence, onlyCall ? Caution.CAUTIOUS : caution)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        acceptance.isUnfinished(evidence) ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
+  }
+
+  /** How sure it is of a row, 0 to 1. */
+  double surety(Acceptance.Evidence evidence) {
+    return acceptance.surety(evidence);
+  }
+
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
   void expect(Expected expected) {
-    open = expected.parts();
+    onlyCall = expected.equals(Expected.call());
+    // Whatever else could be said stands beside the call, and is refused: it is not the call.
+    open = onlyCall ? Expected.anything().parts() : expected.parts();
     open.forEach(this::getReady);
     getReady(open.get(0));
   }
@@ -110,22 +158,21 @@ public final class Ear {
    * large one for each slot, which takes a second to build and a hundred megabytes to keep.
    */
   Recognised recognise(UtteranceSource.Frames frames) {
-    List<short[]> heard = new ArrayList<>();
-    Recognised best =
-        search(
-            () -> {
-              short[] frame = frames.next();
-              if (frame != null) {
-                heard.add(frame.clone());
-              }
-              return frame;
-            });
+    source.begin(frames);
+    scorer.hearOn();
+    Expected part = open.get(0);
+    Recognised best = search(part);
     for (Expected more : open.subList(1, open.size())) {
       getReady(more);
-      Iterator<short[]> again = heard.iterator();
-      best = better(best, search(() -> again.hasNext() ? again.next().clone() : null));
+      scorer.hearAgain();
+      best = better(best, search(more));
     }
-    return best;
+    if (!(best instanceof Recognised.Row row)) {
+      return best;
+    }
+    return onlyCall && !callCheck.isCall(row.words(), this::likelihoods)
+        ? new Recognised.Not(Heard.Reason.OTHER_SPEECH)
+        : linedUp(row);
   }
 
   private static Recognised better(Recognised one, Recognised other) {
@@ -135,8 +182,7 @@ public final class Ear {
     return other instanceof Recognised.Row ? other : one;
   }
 
-  private Recognised search(UtteranceSource.Frames frames) {
-    source.begin(frames);
+  private Recognised search(Expected part) {
     Result result = decoder.decode(null);
     if (result == null) {
       return new Recognised.Not(Heard.Reason.UNFINISHED);
@@ -147,21 +193,46 @@ public final class Ear {
       return new Recognised.Not(
           other.isEmpty() ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
     }
-    Optional<Token> unfinished = best(result.getActiveTokens(), token -> !isOtherSpeech(token));
-    NotingScorer.Fit fit = scorer.fit(ended.get());
-    Acceptance.Evidence evidence =
-        new Acceptance.Evidence(
-            fit.worstWord(),
-            fit.worstPause(),
-            lead(ended.get(), other),
-            lead(ended.get(), unfinished));
     List<String> words = List.of(ended.get().getWordPathNoFiller().strip().split("\\s+", -1));
-    if (words.get(0).isEmpty() || acceptance.isOtherSpeech(evidence)) {
+    if (words.get(0).isEmpty()) {
       return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
     }
-    return acceptance.isUnfinished(evidence)
-        ? new Recognised.Not(Heard.Reason.UNFINISHED)
-        : new Recognised.Row(words, ended.get().getScore());
+    Optional<Token> unfinished = best(result.getActiveTokens(), token -> !isOtherSpeech(token));
+    NotingScorer.Fit fit = scorer.fit(ended.get());
+    return new Recognised.Row(
+        part,
+        words,
+        ended.get().getScore(),
+        new Acceptance.Evidence(
+            Double.POSITIVE_INFINITY,
+            lead(ended.get(), other),
+            lead(ended.get(), unfinished),
+            fit.worstWord(),
+            fit.worstPause(),
+            words.size(),
+            Double.NaN));
+  }
+
+  /** The row beside those it may have been taken for. */
+  private Recognised linedUp(Recognised.Row row) {
+    Set<List<String>> meant = grammar.match(row.words(), row.part());
+    List<List<String>> rows = new ArrayList<>(List.of(row.words()));
+    rivals
+        .computeIfAbsent(row.part(), part -> new Rivals(graph(part), dictionary::phones))
+        .of(row.words(), MOST_RIVALS)
+        .stream()
+        .map(Rivals.Rival::words)
+        .filter(words -> !grammar.match(words, row.part()).equals(meant))
+        .forEach(rows::add);
+    double[] likelihoods = likelihoods(rows);
+    double nearest =
+        Arrays.stream(likelihoods, 1, likelihoods.length).max().orElse(Double.NEGATIVE_INFINITY);
+    return row.with(row.evidence().overRival(likelihoods[0] - nearest));
+  }
+
+  /** How well rows of words fit what was heard last, in natural logarithms. */
+  double[] likelihoods(List<List<String>> rows) {
+    return lineUp.likelihoods(scorer.frames(), rows);
   }
 
   private static Optional<Token> best(Iterable<Token> tokens, Predicate<Token> wanted) {
@@ -181,8 +252,19 @@ public final class Ear {
 
   /** What the search says of an utterance. */
   sealed interface Recognised {
-    /** A row of words that the grammar allows and that fits, and how likely it is. */
-    record Row(List<String> words, float score) implements Recognised {}
+    /**
+     * The likeliest row of words that the grammar allows.
+     *
+     * @param part what was expected in which it was found
+     * @param score how likely it is, in Sphinx4's logarithm
+     * @param evidence whether it is what was said
+     */
+    record Row(Expected part, List<String> words, float score, Acceptance.Evidence evidence)
+        implements Recognised {
+      Row with(Acceptance.Evidence more) {
+        return new Row(part, words, score, more);
+      }
+    }
 
     /** Nothing that could be taken. */
     record Not(Heard.Reason reason) implements Recognised {}

@@ -1,11 +1,13 @@
 package rigspeak.hearing;
 
+import edu.cmu.sphinx.linguist.acoustic.Unit;
 import edu.cmu.sphinx.linguist.dictionary.TextDictionary;
 import edu.cmu.sphinx.util.props.ConfigurationManagerUtils;
 import edu.cmu.sphinx.util.props.PropertyException;
 import edu.cmu.sphinx.util.props.PropertySheet;
 import edu.cmu.sphinx.util.props.S4String;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -34,6 +36,13 @@ public final class KeptDictionary extends TextDictionary {
   /** Keeps these words only; before it is loaded. */
   void keep(Set<String> words) {
     wanted = Set.copyOf(words);
+  }
+
+  /** The ways to say a word, each a row of phones. */
+  List<List<String>> phones(String word) {
+    return Arrays.stream(getWord(word).getPronunciations())
+        .map(way -> Arrays.stream(way.getUnits()).map(Unit::getName).toList())
+        .toList();
   }
 
   boolean isLoaded() {

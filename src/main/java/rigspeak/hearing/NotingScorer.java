@@ -4,11 +4,15 @@ import edu.cmu.sphinx.decoder.scorer.Scoreable;
 import edu.cmu.sphinx.decoder.scorer.SimpleAcousticScorer;
 import edu.cmu.sphinx.decoder.search.Token;
 import edu.cmu.sphinx.frontend.Data;
+import edu.cmu.sphinx.frontend.Signal;
+import edu.cmu.sphinx.frontend.endpoint.SpeechEndSignal;
 import edu.cmu.sphinx.util.LogMath;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Sphinx4's scorer, which also notes for each frame how well the best of all sounds under
@@ -20,14 +24,44 @@ public final class NotingScorer extends SimpleAcousticScorer {
   private static final int LONG_PAUSE = 30;
 
   private final List<Float> best = new ArrayList<>();
+  private final List<Data> frames = new ArrayList<>();
+  private Optional<Iterator<Data>> repeated = Optional.empty();
 
   /** For Sphinx4's configuration. */
   public NotingScorer() {}
+
+  /** The searches from here on hear new sound. */
+  void hearOn() {
+    frames.clear();
+    repeated = Optional.empty();
+  }
+
+  /** The next search hears the frames of the last one again. */
+  void hearAgain() {
+    repeated = Optional.of(List.copyOf(frames).iterator());
+  }
+
+  /** What was heard, as the model sees it. */
+  List<Data> frames() {
+    return List.copyOf(frames);
+  }
 
   @Override
   public void startRecognition() {
     super.startRecognition();
     best.clear();
+  }
+
+  @Override
+  protected Data getNextData() {
+    if (repeated.isPresent()) {
+      return repeated.get().hasNext() ? repeated.get().next() : new SpeechEndSignal();
+    }
+    Data data = super.getNextData();
+    if (!(data instanceof Signal) && data != null) {
+      frames.add(data);
+    }
+    return data;
   }
 
   @Override

@@ -20,9 +20,6 @@ final class Utterances implements Listening {
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
 
-  /** After so many frames without speech it is said that nothing was heard. */
-  private static final int PATIENCE = 10 * 100;
-
   /** A voice less than this above the background is not made out, dB. */
   private static final double LEAST_DISTANCE = 12;
 
@@ -55,7 +52,7 @@ final class Utterances implements Listening {
   }
 
   @Override
-  public Optional<Heard> next(Expected expected) throws IOException {
+  public Optional<Heard> next(Expected expected, double patienceSeconds) throws IOException {
     ear.expect(expected);
     long from = framesRead;
     while (!streamEnded) {
@@ -71,7 +68,7 @@ final class Utterances implements Listening {
         anythingSaid = true;
         return Optional.of(utterance());
       }
-      if (framesRead - from >= PATIENCE) {
+      if (framesRead - from >= patienceSeconds * 100) {
         anythingSaid = true;
         return Optional.of(new Heard.Silence(stretch(from, 0)));
       }
@@ -115,10 +112,14 @@ final class Utterances implements Listening {
     if (spoken.tooLong) {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
     }
-    if (recognised instanceof Ear.Recognised.Row row) {
-      return new Heard.Words(row.words(), when);
+    if (recognised instanceof Ear.Recognised.Not not) {
+      return new Heard.NotUnderstood(not.reason(), when);
     }
-    return new Heard.NotUnderstood(((Ear.Recognised.Not) recognised).reason(), when);
+    Ear.Recognised.Row row = (Ear.Recognised.Row) recognised;
+    double aboveNoise = spoken.loudest - endpointer.background();
+    return ear.against(row.words(), row.evidence().aboveNoise(aboveNoise))
+        .<Heard>map(reason -> new Heard.NotUnderstood(reason, when))
+        .orElseGet(() -> new Heard.Words(row.words(), when));
   }
 
   private Heard.Stretch stretch(long fromFrame, long busyNanos) {

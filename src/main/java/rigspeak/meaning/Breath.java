@@ -20,6 +20,7 @@ final class Breath {
   private final List<Piece> pieces = new ArrayList<>();
   private Optional<HowGot> how = Optional.empty();
   private Numeral numeral;
+  private boolean hasTwin;
 
   void take(String verb, String argument) {
     switch (verb) {
@@ -52,6 +53,12 @@ final class Breath {
     return how;
   }
 
+  /** Whether a number in it may be heard for another, fifteen for fifty. */
+  boolean hasTwin() {
+    endNumeral(Optional.empty());
+    return hasTwin;
+  }
+
   boolean isEmpty() {
     return pieces.isEmpty() && numeral == null;
   }
@@ -66,6 +73,7 @@ final class Breath {
   private void endNumeral(Optional<String> unit) {
     if (numeral != null) {
       pieces.add(new Piece.Amount(numeral.value(), unit));
+      hasTwin |= numeral.hasTwin();
       numeral = null;
     }
   }

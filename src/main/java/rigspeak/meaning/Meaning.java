@@ -36,6 +36,8 @@ public sealed interface Meaning {
 
   /** A command that needs nothing else. */
   enum Command implements Meaning {
+    /** The call, and nothing else in the breath. */
+    WAKE,
     CHECK,
     WHY,
     HELP_RIG,
@@ -98,8 +100,16 @@ public sealed interface Meaning {
 
   /** One thing said of the rig. */
   sealed interface Statement {
-    /** A value for a slot. */
-    record Value(Slot slot, Said said) implements Statement {}
+    /**
+     * A value for a slot.
+     *
+     * @param doubtful whether the ear may have taken it for its twin, fifteen for fifty
+     */
+    record Value(Slot slot, Said said, boolean doubtful) implements Statement {
+      public Value(Slot slot, Said said) {
+        this(slot, said, false);
+      }
+    }
 
     /** "Rope angle" alone could be the inside angle or the bend; the one loads far more. */
     record RopeAngle(Angle angle) implements Statement {}

@@ -8,9 +8,21 @@ final class Numeral {
   private double thousands;
   private double current;
   private double nextDecimal;
+  private boolean teen;
+  private boolean roundTen;
 
   void add(int number) {
     current += number;
+    teen |= number > 12 && number < 20;
+    roundTen = number >= 30;
+  }
+
+  /**
+   * Whether it was said with a teen where a ten may be heard, or the other way round: fifteen,
+   * fifty. A digit after the ten keeps it from that.
+   */
+  boolean hasTwin() {
+    return teen || roundTen;
   }
 
   void times(int factor) {

@@ -25,39 +25,52 @@ public final class Understanding {
   }
 
   /**
-   * What the words mean.
+   * What typed words mean.
    *
-   * @param text heard or typed
+   * @param text as it was typed
    * @param asked the slot that has just been asked for, whose bare value is then taken too
    */
   public Meaning understand(String text, Optional<Slot> asked) {
+    return understand(text, asked, false);
+  }
+
+  /** What heard words mean: the same, but a fifteen may have been a fifty. */
+  public Meaning hear(String text, Optional<Slot> asked) {
+    return understand(text, asked, true);
+  }
+
+  private Meaning understand(String text, Optional<Slot> asked, boolean heard) {
     Expected expected =
         asked.map(slot -> Expected.answerFor(slot.key())).orElseGet(Expected::anything);
     List<String> words = Spelling.words(text);
     if (words.isEmpty()) {
       return new NotUnderstood(Reason.NOTHING_SAID, "");
     }
-    String heard = String.join(" ", words);
+    String said = String.join(" ", words);
     Set<Meaning> meanings = new LinkedHashSet<>();
     for (List<String> tags : grammar.match(words, expected)) {
-      meanings.add(obey(tags, asked, heard));
+      meanings.add(obey(tags, new Reader(asked, heard), said));
     }
     return switch (meanings.size()) {
-      case 0 -> new NotUnderstood(Reason.NO_SUCH_SENTENCE, heard);
+      case 0 -> new NotUnderstood(Reason.NO_SUCH_SENTENCE, said);
       case 1 -> meanings.iterator().next();
-      default -> new NotUnderstood(Reason.TWO_MEANINGS, heard);
+      default -> new NotUnderstood(Reason.TWO_MEANINGS, said);
     };
   }
 
-  private static Meaning obey(List<String> tags, Optional<Slot> asked, String heard) {
-    Reader reader = new Reader(asked);
+  /** Whether these words begin with the call. */
+  public boolean isCall(String text) {
+    return !grammar.match(Spelling.words(text), Expected.call()).isEmpty();
+  }
+
+  private static Meaning obey(List<String> tags, Reader reader, String said) {
     try {
       for (String tag : tags) {
         reader.take(tag);
       }
       return reader.meaning();
     } catch (SlotValue.BeyondPlumb e) {
-      return new NotUnderstood(Reason.BEYOND_PLUMB, heard);
+      return new NotUnderstood(Reason.BEYOND_PLUMB, said);
     }
   }
 
@@ -69,9 +82,12 @@ public final class Understanding {
     private Optional<String> slot;
     private Breath breath = new Breath();
     private Optional<String> command = Optional.empty();
+    private final boolean heard;
+    private boolean called;
     private boolean correcting;
 
-    Reader(Optional<Slot> asked) {
+    Reader(Optional<Slot> asked, boolean heard) {
+      this.heard = heard;
       this.slot = asked.map(Slot::key);
     }
 
@@ -91,8 +107,7 @@ public final class Understanding {
 
     private void obey(String order) {
       switch (order) {
-        // The call opens the ear; it says nothing of the rig.
-        case "wake" -> {}
+        case "wake" -> called = true;
         case "correct" -> correcting = true;
         default -> command = Optional.of(order);
       }
@@ -108,7 +123,8 @@ public final class Understanding {
         statements.add(new Statement.RopeAngle(Angle.ofDegrees(angle.number())));
       } else {
         Slot named = Slot.of(name).orElseThrow();
-        statements.add(new Statement.Value(named, SlotValue.of(named, breath)));
+        boolean doubtful = heard && breath.hasTwin();
+        statements.add(new Statement.Value(named, SlotValue.of(named, breath), doubtful));
       }
       breath = new Breath();
     }
@@ -118,6 +134,10 @@ public final class Understanding {
         return command(command.get());
       }
       endValue();
+      // Before anything else the call says nothing of the rig.
+      if (called && !correcting && statements.isEmpty()) {
+        return Command.WAKE;
+      }
       return correcting ? new Meaning.Correction(statements) : new Meaning.Values(statements);
     }
 

@@ -5,9 +5,10 @@ import java.util.List;
 import rigspeak.audio.Sound;
 
 /**
- * The four sounds that say something before any word does. All lie between 500 and 3000 Hz, where a
- * small loudspeaker and a worn ear are good, and each is told from the others within 0.3 s by how
- * many tones it has and which way they go.
+ * The sounds that say something without any word: four that come before words or in their place,
+ * and a softer one after which nothing comes. All lie between 500 and 3000 Hz, where a small
+ * loudspeaker and a worn ear are good, and each is told from the others within 0.3 s by how many
+ * tones it has and which way they go.
  */
 public enum EarSound {
   /** One short tone: the tool listens. */
@@ -17,17 +18,23 @@ public enum EarSound {
   /** Two tones down: it was not understood. */
   NOT_UNDERSTOOD,
   /** A quick high warble: danger. */
-  DANGER;
+  DANGER,
+  /** Three short tones down, soft: from now on only the call is heard. */
+  ASLEEP;
 
   /** Half of full scale: clearly heard, never clipped. */
-  private static final double LOUDNESS = 16_000;
+  private static final double LOUD = 16_000;
+
+  /** 12 dB less, which is under any voice. */
+  private static final double SOFT = LOUD / 4;
 
   /** Each tone fades in and out for so long, so that it does not click. */
   private static final double FADE_SECONDS = 0.008;
 
   /** How it sounds. */
   public Sound sound() {
-    return Sound.joined(tones().stream().map(Tone::sound).toList());
+    double loudness = this == ASLEEP ? SOFT : LOUD;
+    return Sound.joined(tones().stream().map(tone -> tone.sound(loudness)).toList());
   }
 
   private List<Tone> tones() {
@@ -39,18 +46,19 @@ public enum EarSound {
           Collections.nCopies(3, List.of(new Tone(1568, 0.07), new Tone(2350, 0.07))).stream()
               .flatMap(List::stream)
               .toList();
+      case ASLEEP -> List.of(new Tone(932, 0.07), new Tone(740, 0.07), new Tone(587, 0.09));
     };
   }
 
   private record Tone(double hertz, double seconds) {
-    Sound sound() {
+    Sound sound(double loudness) {
       short[] samples = new short[(int) Math.round(seconds * Sound.RATE)];
       for (int i = 0; i < samples.length; i++) {
         double sinceStart = i / (double) Sound.RATE;
         double toEnd = (samples.length - i) / (double) Sound.RATE;
         double fade = Math.min(1, Math.min(sinceStart, toEnd) / FADE_SECONDS);
         double wave = Math.sin(2 * Math.PI * hertz * sinceStart);
-        samples[i] = (short) Math.round(LOUDNESS * fade * wave);
+        samples[i] = (short) Math.round(loudness * fade * wave);
       }
       return Sound.of(samples);
     }

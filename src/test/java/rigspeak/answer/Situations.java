@@ -614,7 +614,9 @@ final class Situations {
     for (Reply.Item item : items) {
       all.add(new Reply.Taken(List.of(item)));
       all.add(new Reply.AffirmValue(item));
+      all.add(new Reply.AffirmDoubtful(List.of(item)));
       all.add(new Reply.AffirmFirst(new Pending.Values(List.of(item))));
+      all.add(new Reply.AffirmFirst(new Pending.Doubtful(List.of(item), false)));
       all.add(new Reply.Scrapped(item));
       Reply.Item changed = new Reply.Item(item.slot(), item.said(), Optional.of(item.said()));
       all.add(new Reply.Taken(List.of(changed, item)));
@@ -670,6 +672,8 @@ final class Situations {
     all.add(new Reply.NoSuchRedirect(new Place(5), 3));
     all.add(new Reply.NothingToTakeBack());
     all.add(new Reply.StandingBy());
+    all.add(new Reply.Listening());
+    all.add(new Reply.FallenAsleep());
     for (Meaning.Trouble trouble : Meaning.Trouble.values()) {
       all.add(new Reply.CannotHear(trouble));
     }

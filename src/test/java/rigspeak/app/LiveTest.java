@@ -25,10 +25,12 @@ import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.Sound;
 import rigspeak.audio.VirtualLine;
 import rigspeak.audio.WavFile;
+import rigspeak.dialogue.Attention;
 import rigspeak.dialogue.Pace;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.ClosingPause;
 import rigspeak.hearing.Ear;
+import rigspeak.speaking.EarSound;
 import rigspeak.speaking.FreeTtsVoice;
 
 /** The live conversation, on lines without a device. */
@@ -73,7 +75,7 @@ class LiveTest {
     assertEquals(
         List.of(
             "limb ten inches by tape limb level by eye",
-            "stem eighteen inches by tape",
+            "stem one eight inches by tape",
             "read back"),
         heard());
     assertTrue(
@@ -158,9 +160,47 @@ class LiveTest {
     assertEquals(2, Cli.run("listen", "--pause", "long").exitCode());
   }
 
+  /** Asleep nothing but the call or the key is answered; what it hears is told by ear-sounds. */
+  @Test
+  void asleepItWaitsForTheCallOrTheKey() throws Exception {
+    VirtualLine line = new VirtualLine("headset");
+    Key key = new Key();
+    Boom boom =
+        new Boom(
+            line,
+            () -> {
+              line.say(recording("02-climber-limb"));
+              line.say(recording("37-climber-next"));
+            },
+            () -> line.say(Sound.silence(9)),
+            () -> {
+              key.press();
+              line.say(recording("02-climber-limb"));
+            },
+            () -> line.say(recording("02-climber-limb")));
+
+    converse(
+        new Plugged(List.of(boom), List.of(line), 0),
+        new Session(grammar, Attention.asleep(8)),
+        key);
+
+    assertEquals(
+        List.of("copper lantern next redirect", "-", "-", "limb ten inches by tape limb level by eye"),
+        heard());
+    assertEquals(EarSound.ASLEEP.sound(), line.played().get(0), "it tells that it waits");
+    assertEquals(EarSound.ASLEEP.sound(), line.played().get(2), "nobody spoke for eight seconds");
+    assertEquals(EarSound.LISTENING.sound(), line.played().get(3), "the key");
+  }
+
   private void converse(Plugged lines) throws IOException, NoSuchDevice {
+    converse(lines, new Session(grammar), new Key());
+  }
+
+  private void converse(Plugged lines, Session session, Key key)
+      throws IOException, NoSuchDevice {
     new LiveConversation(
-            new Session(grammar),
+            session,
+            key,
             () -> ear,
             mouth,
             ClosingPause.ORDINARY,

@@ -58,7 +58,7 @@ class RecordedTest {
     JsonNode line =
         Cli.run("transcribe", "--json", DAY.resolve("03-ground-stem.wav")).json().get(0);
     assertTrue(line.get("accepted").asBoolean());
-    assertEquals("stem eighteen inches by tape", line.get("words").asText());
+    assertEquals("stem one eight inches by tape", line.get("words").asText());
     assertEquals("stem_diameter", line.at("/meaning/statements/0/slot").asText());
     assertEquals(18 * 0.0254, line.at("/meaning/statements/0/length_m").asDouble(), 1e-12);
     assertEquals("by_tape", line.at("/meaning/statements/0/how").asText());

@@ -32,7 +32,7 @@ final class ReplyNotation {
 
   /** A line whose end is a list of values. */
   private static final Pattern WITH_ITEMS =
-      Pattern.compile("(taken|affirm|read back (?:\\d+|main):|scrapped) (\\w+ = .*)");
+      Pattern.compile("(taken|affirm|affirm or digits|read back (?:\\d+|main):|scrapped) (\\w+ = .*)");
 
   private static final Pattern RANGE = Pattern.compile("implausible (\\w+ = .*)");
 
@@ -46,6 +46,9 @@ final class ReplyNotation {
     }
     if (reply instanceof Reply.AffirmValue affirm) {
       return "affirm " + item(affirm.item());
+    }
+    if (reply instanceof Reply.AffirmDoubtful doubtful) {
+      return "affirm or digits " + items(doubtful.items());
     }
     if (reply instanceof Reply.ReadBack back) {
       String items = back.items().isEmpty() ? "nothing" : items(back.items());
@@ -149,6 +152,10 @@ final class ReplyNotation {
       line = "answers " + key(set.detail());
     } else if (reply instanceof Reply.PaceSet set) {
       line = "pace " + key(set.pace());
+    } else if (reply instanceof Reply.Listening) {
+      line = "listening";
+    } else if (reply instanceof Reply.FallenAsleep) {
+      line = "asleep";
     } else if (reply instanceof Reply.Help) {
       line = "what can be said";
     }
@@ -216,6 +223,9 @@ final class ReplyNotation {
   }
 
   private static String pending(Pending pending) {
+    if (pending instanceof Pending.Doubtful doubtful) {
+      return slots(doubtful.items().stream().map(Item::slot).toList());
+    }
     return pending instanceof Pending.Values values
         ? values.items().get(0).slot().key()
         : "clipped in";

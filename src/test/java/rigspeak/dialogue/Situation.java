@@ -21,6 +21,7 @@ record Situation(String theme, String title, List<Exchange> exchanges) {
   static final List<String> THEMES =
       List.of(
           "taking-values",
+          "twins",
           "correcting",
           "asking",
           "verdicts",
@@ -29,7 +30,8 @@ record Situation(String theme, String title, List<Exchange> exchanges) {
           "rope-path",
           "falls",
           "not-understood",
-          "the-talk-itself");
+          "the-talk-itself",
+          "the-call");
 
   /**
    * One thing said.

@@ -36,6 +36,9 @@ class SituationTest {
   private static final Dialogue DIALOGUE = new Dialogue(CATALOGUE, new Judge(CATALOGUE));
   private static final Map<String, List<String>> RIGS = Situation.rigs();
 
+  /** By ear a fifteen may have been a fifty; typed it is what it is. */
+  private static final String HEARD = "(heard) ";
+
   static Stream<Situation> situations() {
     return Situation.all();
   }
@@ -107,6 +110,7 @@ class SituationTest {
   /** Given only on a verdict, which is costly; the situations of verdicts have them by name. */
   private static boolean needsVerdict(Class<?> reply) {
     return Set.of(
+            Reply.FallenAsleep.class,
             Reply.Why.class,
             Reply.WouldHelp.class,
             Reply.VerdictCancelled.class,
@@ -115,6 +119,9 @@ class SituationTest {
   }
 
   private static Meaning meaning(String said, Conversation now) {
+    if (said.startsWith(HEARD)) {
+      return UNDERSTANDING.hear(said.substring(HEARD.length()), now.asked());
+    }
     return switch (said) {
       case "(silence)" -> UNDERSTANDING.understand("", now.asked());
       case "(too noisy)" -> new Meaning.CannotHear(Trouble.TOO_NOISY);
@@ -190,15 +197,19 @@ class SituationTest {
   }
 
   private static String waiting(Optional<Pending> pending) {
-    return pending
-        .map(
-            waits ->
-                waits instanceof Pending.Values values
-                    ? values.items().stream()
-                        .map(item -> item.slot().key())
-                        .collect(Collectors.joining(", "))
-                    : "clipped in")
-        .orElse("nothing");
+    return pending.map(SituationTest::waiting).orElse("nothing");
+  }
+
+  private static String waiting(Pending pending) {
+    List<Reply.Item> items = List.of();
+    if (pending instanceof Pending.Values values) {
+      items = values.items();
+    } else if (pending instanceof Pending.Doubtful doubtful) {
+      items = doubtful.items();
+    }
+    return items.isEmpty()
+        ? "clipped in"
+        : items.stream().map(item -> item.slot().key()).collect(Collectors.joining(", "));
   }
 
   private static String orNothing(String text) {

@@ -48,7 +48,8 @@ final class Watch {
           Command.SLOWER,
           Command.FASTER,
           Command.HELP,
-          Command.MISSING);
+          Command.MISSING,
+          Command.WAKE);
 
   /** Each value that was read back, by slot. */
   private final Map<Slot, Set<Said>> readBack = new EnumMap<>(Slot.class);
@@ -62,7 +63,7 @@ final class Watch {
   private final Set<Place> on = new TreeSet<>();
 
   private final Set<Place> loaded = new TreeSet<>();
-  private Optional<Item> waitingForAffirm = Optional.empty();
+  private List<Item> waitingForAffirm = List.of();
   private boolean clippedInRepeated;
   private Place present = Place.redirectNumber(1);
 
@@ -93,7 +94,7 @@ final class Watch {
 
   private void note(Conversation before, Meaning meaning, Turn turn) {
     if (meaning == Command.AFFIRM) {
-      waitingForAffirm.ifPresent(item -> read(item));
+      waitingForAffirm.forEach(this::read);
     }
     for (Reply reply : turn.replies()) {
       if (meaning == Command.SAY_AGAIN) {
@@ -129,17 +130,15 @@ final class Watch {
     if (meaning == Command.SAY_AGAIN) {
       return;
     }
-    Optional<Item> asked =
-        turn.replies().stream()
-            .filter(Reply.AffirmValue.class::isInstance)
-            .map(reply -> ((Reply.AffirmValue) reply).item())
-            .findFirst();
+    List<Item> asked =
+        turn.replies().stream().flatMap(reply -> toBeAffirmed(reply).stream()).toList();
     boolean settled =
         meaning instanceof Meaning.Correction
+            || meaning instanceof Meaning.Values
             || meaning == Command.AFFIRM
             || meaning == Command.NEGATIVE
             || meaning == Command.SCRAP;
-    if (asked.isPresent() || (settled && !isAffirmFirst(turn))) {
+    if (!asked.isEmpty() || (settled && !isAffirmFirst(turn))) {
       waitingForAffirm = asked;
     }
     if (turn.replies().contains(new Reply.AffirmClippedIn())) {
@@ -149,6 +148,13 @@ final class Watch {
     } else if (meaning == Command.LANYARD_RELEASED) {
       clippedInRepeated = false;
     }
+  }
+
+  private static List<Item> toBeAffirmed(Reply reply) {
+    if (reply instanceof Reply.AffirmValue affirm) {
+      return List.of(affirm.item());
+    }
+    return reply instanceof Reply.AffirmDoubtful doubtful ? doubtful.items() : List.of();
   }
 
   private static boolean isAffirmFirst(Turn turn) {
@@ -233,10 +239,16 @@ final class Watch {
   private static Set<Slot> heldSlots(Conversation now) {
     Set<Slot> held = EnumSet.noneOf(Slot.class);
     held.addAll(now.rig().said().keySet());
-    if (now.floor().pending().orElse(null) instanceof Pending.Values values) {
-      values.items().forEach(item -> held.add(item.slot()));
-    }
+    waitingItems(now).forEach(item -> held.add(item.slot()));
     return held;
+  }
+
+  private static List<Item> waitingItems(Conversation now) {
+    Pending pending = now.floor().pending().orElse(null);
+    if (pending instanceof Pending.Values values) {
+      return values.items();
+    }
+    return pending instanceof Pending.Doubtful doubtful ? doubtful.items() : List.of();
   }
 
   private static Set<Slot> named(Reply reply) {
@@ -311,7 +323,7 @@ final class Watch {
       assertTrue(standing(present).filter(PathVerdict::isGood).isPresent(), "released, not good");
       assertEquals(judgedRopes.get(present), rope(before, present));
       assertTrue(loaded.contains(present), "released, not loaded");
-      assertFalse(before.floor().pending().orElse(null) instanceof Pending.Values);
+      assertEquals(List.of(), waitingItems(before));
       assertEquals(Set.of(), before.rig().withdrawn());
     }
     if (was == Lanyard.CLIPPED_IN && is != Lanyard.CLIPPED_IN) {
@@ -378,10 +390,12 @@ final class Watch {
   private void assertWaiting(Conversation before, Meaning meaning, Turn turn) {
     Optional<Pending> pending = turn.next().floor().pending();
     if (pending.orElse(null) instanceof Pending.Values values) {
-      assertEquals(waitingForAffirm, Optional.of(values.items().get(0)));
-      for (Item item : values.items()) {
-        assertTrue(!turn.next().rig().has(item.slot()), () -> item + " waits and stands");
-      }
+      assertEquals(waitingForAffirm, List.of(values.items().get(0)));
+    } else if (pending.orElse(null) instanceof Pending.Doubtful doubtful) {
+      assertEquals(waitingForAffirm, doubtful.items());
+    }
+    for (Item item : waitingItems(turn.next())) {
+      assertTrue(!turn.next().rig().has(item.slot()), () -> item + " waits and stands");
     }
     assertEquals(
         clippedInRepeated,

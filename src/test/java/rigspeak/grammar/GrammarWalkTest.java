@@ -202,6 +202,12 @@ class GrammarWalkTest {
         assertTrue(said.add(assertInstanceOf(Command.class, meaning)), sentence::text);
       }
     }
+    // The call has a rule of its own.
+    said.add(
+        assertInstanceOf(
+            Command.class,
+            UNDERSTANDING.understand(
+                SENTENCES.all(GRAMMAR.phrase("call")).get(0).text(), Optional.empty())));
     assertEquals(EnumSet.allOf(Command.class), said);
     assertEquals(
         IntStream.rangeClosed(0, 9).mapToObj(Place::new).collect(Collectors.toSet()), places);

@@ -17,6 +17,11 @@ final class EarSoundTest {
 
   private static final int HIGHEST = 3_000;
 
+  /** Mean levels, dB below full scale: beside a voice, and under it. */
+  private static final double LOUD = -15;
+
+  private static final double SOFT = -27;
+
   @ParameterizedTest
   @EnumSource
   void itsEnergyLiesWhereASmallLoudspeakerIsGood(EarSound earSound) {
@@ -31,7 +36,8 @@ final class EarSoundTest {
 
     assertTrue(inside > 0.97 * all, "inside: " + inside / all);
     assertEquals(0, Meter.of(sound).clippedShare());
-    assertTrue(Meter.of(sound).meanDecibels() > -15, "loud enough");
+    double loudness = Meter.of(sound).meanDecibels();
+    assertTrue(loudness > (earSound == EarSound.ASLEEP ? SOFT : LOUD), "loud enough: " + loudness);
   }
 
   @Test
@@ -42,7 +48,9 @@ final class EarSoundTest {
       EarSound other = known.put(contour(start), earSound);
       assertEquals(null, other, earSound + " sounds like " + other + ": " + contour(start));
     }
-    assertEquals(4, known.size(), "no more than four can be kept apart by ear");
+    // Four come with an answer or in its place, and more could not be kept apart; the soft one
+    // comes when nobody has spoken.
+    assertEquals(4, known.size() - 1, "no more than four");
   }
 
   /** How many tones there are and which way they go: the strongest pitch every 20 ms. */

@@ -1,0 +1,91 @@
+package rigspeak.hearing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import edu.cmu.sphinx.util.props.ConfigurationManager;
+import java.util.function.DoubleFunction;
+import org.junit.jupiter.api.Test;
+import rigspeak.hearing.Acceptance.Evidence;
+
+/** More that speaks for a row of words never makes the ear less sure of it. */
+class AcceptanceTest {
+  private static final Acceptance ACCEPTANCE =
+      new ConfigurationManager(AcceptanceTest.class.getResource("/rigspeak/hearing/ear.xml"))
+          .lookup("acceptance");
+
+  private static final Evidence FAIR = new Evidence(20, 10, -10, -5, -1, 4, 30);
+
+  private static void neverLess(DoubleFunction<Evidence> with, double... rising) {
+    double before = 0;
+    for (double value : rising) {
+      double sure = ACCEPTANCE.surety(with.apply(value));
+      assertTrue(sure >= before && sure <= 1, value + ": " + sure);
+      before = sure;
+    }
+    assertTrue(before > ACCEPTANCE.surety(with.apply(rising[0])), "it counts");
+  }
+
+  @Test
+  void theRivalFartherBehind() {
+    neverLess(
+        lead -> new Evidence(lead, 10, -10, -5, -1, 4, 30),
+        Double.NEGATIVE_INFINITY,
+        0,
+        5,
+        50,
+        Double.POSITIVE_INFINITY);
+  }
+
+  @Test
+  void otherSpeechFartherBehind() {
+    neverLess(lead -> new Evidence(20, lead, -10, -5, -1, 4, 30), -1_000, -20, 0, 20, 1_000, 1e9);
+  }
+
+  @Test
+  void wordsAndPausesThatFitBetter() {
+    neverLess(fit -> new Evidence(20, 10, -10, fit, -1, 4, 30), -30, -8, -2, 0);
+    neverLess(fit -> new Evidence(20, 10, -10, -5, fit, 4, 30), -30, -3, -1, 0);
+  }
+
+  @Test
+  void whatTheCautiousTakeTheOthersTakeToo() {
+    int taken = 0;
+    for (double fit = -12; fit <= 0; fit += 0.25) {
+      Evidence evidence = new Evidence(20, 10, -10, fit, -1, 4, 30);
+      boolean cautious = ACCEPTANCE.isSure(evidence, Caution.CAUTIOUS);
+      boolean normal = ACCEPTANCE.isSure(evidence, Caution.NORMAL);
+      boolean eager = ACCEPTANCE.isSure(evidence, Caution.EAGER);
+      assertTrue(!cautious || normal, evidence.toString());
+      assertTrue(!normal || eager, evidence.toString());
+      taken += (cautious ? 1 : 0) + (normal ? 1 : 0) + (eager ? 1 : 0);
+    }
+    assertTrue(taken > 3 && taken < 3 * 49, "they differ: " + taken);
+  }
+
+  @Test
+  void nothingSpeaksForIt() {
+    Evidence none = new Evidence(-50, -200, -60, -15, -6, 1, 10);
+    for (Caution caution : Caution.values()) {
+      assertFalse(ACCEPTANCE.isSure(none, caution));
+    }
+  }
+
+  @Test
+  void itSeemsToGoOn() {
+    assertTrue(ACCEPTANCE.isUnfinished(new Evidence(20, 10, -61, -5, -1, 4, 30)));
+    assertFalse(ACCEPTANCE.isUnfinished(FAIR));
+  }
+
+  @Test
+  void theSumIsByHand() {
+    // Everything at the end of its scale, so that each weight counts once.
+    Evidence most = new Evidence(Math.exp(5) - 1, 100, 60, -10, -3, 10, 50);
+    double[] scaled = most.scaled();
+    double[] expected = {1, 1, 1, 1, -1, -1, 1, 1};
+    for (int i = 0; i < scaled.length; i++) {
+      assertEquals(expected[i], scaled[i], 1e-9);
+    }
+  }
+}
