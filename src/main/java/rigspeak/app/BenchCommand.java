@@ -14,12 +14,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
+import rigspeak.hearing.ClosingPause;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
 import rigspeak.hearing.Listening;
@@ -67,10 +69,23 @@ final class BenchCommand implements Callable<Integer> {
       description = "how many of them are played in real time to time the answers (12)")
   private int realTime;
 
+  @Option(
+      names = "--live",
+      paramLabel = "N",
+      description = {
+        "instead of all that: says N of them to a second rigspeak through real sound devices",
+        "(of a PulseAudio server of its own) and times the answers at its loudspeaker"
+      })
+  private int live;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
+    if (live > 0) {
+      timeLive(Recordings.named(wavs));
+      return 0;
+    }
     Grammar grammar = Grammar.bundled();
     timeVerdicts(grammar);
     timeRopes(grammar);
@@ -163,6 +178,20 @@ final class BenchCommand implements Callable<Integer> {
     if (seconds.length > 0) {
       print("last word to answer in real time, median", "%.2f s", share(seconds, 0.5));
       print("last word to answer in real time, longest", "%.2f s", share(seconds, 1));
+    }
+  }
+
+  private void timeLive(List<Path> recordings) throws IOException {
+    if (!SoundLoop.isPossible()) {
+      throw new ParameterException(spec.commandLine(), "--live needs PulseAudio and its programs.");
+    }
+    double[] waits = LiveWaits.seconds(recordings.subList(0, Math.min(live, recordings.size())));
+    print("answers timed at the loudspeaker", "%.0f", waits.length);
+    if (waits.length > 0) {
+      print("last word to answer, live, median", "%.3f s", share(waits, 0.5));
+      print("last word to answer, live, 95 of 100", "%.3f s", share(waits, 0.95));
+      print("last word to answer, live, longest", "%.3f s", share(waits, 1));
+      print("of which the pause that ends an utterance", "%.3f s", ClosingPause.ORDINARY.seconds());
     }
   }
 

@@ -41,7 +41,8 @@ final class RealTime implements SoundStream {
     return (System.nanoTime() - beganNanos) / 1e9 - lastLoud / (double) Sound.RATE;
   }
 
-  private static int lastLoud(Sound sound) {
+  /** Where the last word ends: the last sample that is not quiet beside the loudest. */
+  static int lastLoud(Sound sound) {
     int loudest = 0;
     for (int i = 0; i < sound.length(); i++) {
       loudest = Math.max(loudest, Math.abs(sound.sample(i)));

@@ -181,8 +181,8 @@ final class SoundLoop implements AutoCloseable {
         .start();
   }
 
-  /** Starts this very program once more, with its microphone and loudspeaker in this loop. */
-  Process rigspeak(String... arguments) throws IOException {
+  /** This very program once more, with its microphone and loudspeaker in this loop. */
+  ProcessBuilder rigspeak(String... arguments) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("-Xmx256m");
@@ -190,7 +190,7 @@ final class SoundLoop implements AutoCloseable {
     command.add(System.getProperty("java.class.path"));
     command.add(Main.class.getName());
     command.addAll(List.of(arguments));
-    return builder(command.toArray(String[]::new)).start();
+    return builder(command.toArray(String[]::new));
   }
 
   /** Runs a program to its end and gives what it printed. */

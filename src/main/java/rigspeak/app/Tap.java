@@ -117,9 +117,10 @@ final class Tap implements AutoCloseable {
     return Sound.of(Arrays.copyOfRange(samples, from, Math.min(to, length)));
   }
 
-  /** When a sample arrived, by the clock of {@link System#nanoTime}, to 10 ms. */
+  /** When a sample arrived, by the clock of {@link System#nanoTime}. */
   synchronized long arrivedNanos(int at) {
-    return arrivals[at / PIECE];
+    long toEndOfPiece = (PIECE - 1 - at % PIECE) * 1_000_000_000L / Sound.RATE;
+    return arrivals[at / PIECE] - toEndOfPiece;
   }
 
   @Override

@@ -62,7 +62,11 @@ class RealSoundTest {
     List<JsonNode> exchanges = new ArrayList<>();
     try (RunningTool tool =
             new RunningTool(
+<<<<<<< HEAD
                 loop.rigspeak("listen", "--always-open", "--json", "--mic", "default"));
+=======
+                loop.rigspeak("listen", "--always-open", "--json", "--mic", "default").start());
+>>>>>>> live
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);
@@ -97,7 +101,8 @@ class RealSoundTest {
             .speak(twin.said("limb ten inches by tape limb level by eye"), Pace.NORMAL)
             .length();
     Process speaker = loop.speaker();
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"));
+    try (RunningTool tool =
+            new RunningTool(loop.rigspeak("listen", "--always-open", "--json").start());
         Tap said = loop.tap(SoundLoop.SAID);
         Tap answered = loop.tap(SoundLoop.ANSWERED)) {
       int at = heardOut(answered, 0);
@@ -131,7 +136,8 @@ class RealSoundTest {
     List<String> heard = new ArrayList<>();
     List<String> words = new ArrayList<>();
     try (SoundLoop beside = SoundLoop.openBesideItself();
-        RunningTool tool = new RunningTool(beside.rigspeak("listen", "--json"));
+        RunningTool tool =
+            new RunningTool(beside.rigspeak("listen", "--always-open", "--json").start());
         Tap tap = beside.tap(SoundLoop.SAID)) {
       heardOut(tap, 0);
       for (Path wav : recordings) {
@@ -146,7 +152,8 @@ class RealSoundTest {
 
   @Test
   void aHeadsetThatIsPulledAndPluggedInAgainGoesOnWithTheSameRig() throws Exception {
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"))) {
+    try (RunningTool tool =
+        new RunningTool(loop.rigspeak("listen", "--always-open", "--json").start())) {
       try (Tap tap = loop.tap(SoundLoop.ANSWERED)) {
         tool.awaitRemark("Listening on default [default], speaking on default [default]");
         int at = heardOut(tap, 0);
@@ -175,7 +182,8 @@ class RealSoundTest {
 
   @Test
   void aMicrophoneThatHangsIsToldAndWaitedFor() throws Exception {
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"));
+    try (RunningTool tool =
+            new RunningTool(loop.rigspeak("listen", "--always-open", "--json").start());
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);
@@ -197,7 +205,8 @@ class RealSoundTest {
 
   @Test
   void anAnswerInWhichTheLoudspeakerHungIsSpokenAgain() throws Exception {
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--json"));
+    try (RunningTool tool =
+            new RunningTool(loop.rigspeak("listen", "--always-open", "--json").start());
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);
@@ -222,7 +231,7 @@ class RealSoundTest {
     loop.hang(SoundLoop.SAID);
     try (Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tap.awaitLength(1, PATIENCE_SECONDS);
-      Process tool = loop.rigspeak("listen");
+      Process tool = loop.rigspeak("listen", "--always-open").start();
       String remarks = new String(tool.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
       assertEquals(4, tool.onExit().join().exitValue());
       assertEquals(

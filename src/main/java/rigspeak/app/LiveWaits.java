@@ -1,0 +1,49 @@
+package rigspeak.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import rigspeak.audio.Sound;
+
+/**
+ * How long one waits for an answer, as one hears it: from the last loud sample of what is said into
+ * the microphone's line to the first sample on the loudspeaker's. Both lines are recorded alike, so
+ * that what the recorders add cancels.
+ */
+final class LiveWaits {
+  /** Longer than any pause in an answer. */
+  private static final double ANSWER_OVER_SECONDS = 0.8;
+
+  private static final double PATIENCE_SECONDS = 120;
+
+  private LiveWaits() {}
+
+  /** The wait after each recording; each is said when the answer to the one before has ended. */
+  static double[] seconds(List<Path> recordings) throws IOException {
+    try (SoundLoop loop = SoundLoop.open();
+        Tap said = loop.tap(SoundLoop.SAID);
+        Tap answered = loop.tap(SoundLoop.ANSWERED)) {
+      Process tool =
+          loop.rigspeak("listen", "--always-open")
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .start();
+      try {
+        int at = answered.awaitSound(0, PATIENCE_SECONDS);
+        double[] waits = new double[recordings.size()];
+        for (int i = 0; i < waits.length; i++) {
+          at = answered.awaitQuiet(at, ANSWER_OVER_SECONDS, PATIENCE_SECONDS);
+          int before = said.length();
+          loop.say(recordings.get(i));
+          at = answered.awaitSound(at, PATIENCE_SECONDS);
+          Sound recording = said.part(before, said.length());
+          int lastLoud = before + RealTime.lastLoud(recording);
+          waits[i] = (answered.arrivedNanos(at) - said.arrivedNanos(lastLoud)) / 1e9;
+        }
+        return waits;
+      } finally {
+        tool.destroy();
+      }
+    }
+  }
+}
