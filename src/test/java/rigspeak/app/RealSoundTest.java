@@ -62,11 +62,7 @@ class RealSoundTest {
     List<JsonNode> exchanges = new ArrayList<>();
     try (RunningTool tool =
             new RunningTool(
-<<<<<<< HEAD
-                loop.rigspeak("listen", "--always-open", "--json", "--mic", "default"));
-=======
                 loop.rigspeak("listen", "--always-open", "--json", "--mic", "default").start());
->>>>>>> live
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);
