@@ -86,7 +86,7 @@ class EnrollTest {
   private static void assertPlain(Path profile, String told) {
     Cli cli = Cli.run("transcribe", "--profile", profile, STEM);
     assertEquals(0, cli.exitCode());
-    assertEquals(STEM + ": stem eighteen inches by tape\n", cli.out());
+    assertEquals(STEM + ": stem one eight inches by tape\n", cli.out());
     assertEquals("The profile " + profile + " " + told + "\n", cli.err());
   }
 
