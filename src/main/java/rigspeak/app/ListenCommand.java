@@ -68,11 +68,15 @@ final class ListenCommand implements Callable<Integer> {
     ClosingPause pause = pause();
     Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
     Grammar grammar = Grammar.bundled();
+    Mouth mouth = new Mouth();
     new LiveConversation(
             new Session(grammar, attention),
             Key.on(System.in),
-            () -> Ear.open(grammar),
-            new Mouth(),
+            () -> {
+              Rehearsal.begin(grammar, mouth);
+              return Ear.open(grammar);
+            },
+            mouth,
             pause,
             new NamedLines(),
             new Report(spec.commandLine().getOut(), json),

@@ -133,7 +133,7 @@ class LiveTest {
     assertEquals(
         List.of(
             mouth.speak(LineNotice.LOUDSPEAKER_BACK, Pace.NORMAL),
-            mouth.speak(exchange, Pace.NORMAL)),
+            mouth.whole(exchange, Pace.NORMAL)),
         sound.played().subList(0, 2));
     assertEquals(List.of("limb ten inches by tape limb level by eye", "read back"), heard());
   }
@@ -185,7 +185,8 @@ class LiveTest {
         key);
 
     assertEquals(
-        List.of("copper lantern next redirect", "-", "-", "limb ten inches by tape limb level by eye"),
+        List.of(
+            "copper lantern next redirect", "-", "-", "limb ten inches by tape limb level by eye"),
         heard());
     assertEquals(EarSound.ASLEEP.sound(), line.played().get(0), "it tells that it waits");
     assertEquals(EarSound.ASLEEP.sound(), line.played().get(2), "nobody spoke for eight seconds");
@@ -196,8 +197,7 @@ class LiveTest {
     converse(lines, new Session(grammar), new Key());
   }
 
-  private void converse(Plugged lines, Session session, Key key)
-      throws IOException, NoSuchDevice {
+  private void converse(Plugged lines, Session session, Key key) throws IOException, NoSuchDevice {
     new LiveConversation(
             session,
             key,
