@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,22 +38,6 @@ import rigspeak.meaning.Meaning;
       "and what pocketsphinx makes of the same recordings, where it is installed."
     })
 final class BenchCommand implements Callable<Integer> {
-  private static final String TYPICAL_RIG =
-      """
-      all up two hundred ten pounds species red oak stationary rope canopy anchor
-      go to the main point
-      live wood limb ten inches by tape limb upright at the union seated at the union
-      stem fourteen inches union sound sling choked three wraps bark rough over ring
-      go to redirect one
-      live wood
-      limb eight inches by tape limb rises thirty out one foot by tape
-      stem fourteen inches union sound
-      sling choked three wraps seated on a stub bark rough
-      over carabiner
-      anchor leg up sixty toward the stem fifteen feet
-      working leg straight down twenty feet
-      """;
-
   private static final int VERDICTS = 60;
   private static final int VERDICTS_TO_WARM = 20;
 
@@ -108,7 +93,7 @@ final class BenchCommand implements Callable<Integer> {
 
   private void timeVerdicts(Grammar grammar) {
     Session session = new Session(grammar);
-    TYPICAL_RIG.lines().forEach(session::said);
+    TypicalRig.sayTo(session);
     session.meant("check redirect", Meaning.Command.CHECK);
     print("first verdict since the program began", "%.2f s", uptimeSeconds());
     double[] milliseconds = new double[VERDICTS];
@@ -169,8 +154,12 @@ final class BenchCommand implements Callable<Integer> {
       try (Listening listening = ear.listen(stream)) {
         Optional<Heard> heard = listening.next(session.expected());
         if (heard.isPresent()) {
-          mouth.speak(session.heard(heard.get()).orElseThrow(), session.manner().pace());
-          waits.add(stream.secondsSinceLastWord());
+          Exchange exchange = session.heard(heard.get()).orElseThrow();
+          Iterator<Sound> answer = mouth.speak(exchange, session.manner().pace()).iterator();
+          // As soon as the first piece is there it is played.
+          if (answer.hasNext() && answer.next().length() > 0) {
+            waits.add(stream.secondsSinceLastWord());
+          }
         }
       }
     }

@@ -120,7 +120,7 @@ final class HearCommand implements Callable<Integer> {
     private void answer(Exchange exchange) throws IOException {
       report.exchange("heard", exchange);
       if (mouth.isPresent()) {
-        Sound sound = mouth.get().speak(exchange, session.manner().pace());
+        Sound sound = mouth.get().whole(exchange, session.manner().pace());
         answers++;
         if (out != null) {
           WavFile.write(out.resolve(String.format(Locale.ROOT, "%03d.wav", answers)), sound);

@@ -72,11 +72,15 @@ final class ListenCommand implements Callable<Integer> {
     Grammar grammar = Grammar.bundled();
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
+    Mouth mouth = new Mouth();
     new LiveConversation(
             new Session(grammar, attention),
             Key.on(System.in),
-            () -> hearing.open(grammar, err),
-            new Mouth(),
+            () -> {
+              Rehearsal.begin(grammar, mouth);
+              return hearing.open(grammar, err);
+            },
+            mouth,
             pause,
             new NamedLines(),
             new Report(spec.commandLine().getOut(), json),

@@ -84,7 +84,7 @@ final class LiveConversation {
     try (Speaking speaking = new Speaking(lines.loudspeaker());
         Hearing hearing = new Hearing(lines.microphone(), speaking, ears.get())) {
       remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
-      hearing.deafWhile(isHeard());
+      hearing.deafWhile(List.of(isHeard()));
       for (Optional<Heard> heard = hearing.next(); heard.isPresent(); heard = hearing.next()) {
         Optional<Exchange> exchange = session.heard(heard.get());
         if (exchange.isPresent()) {
@@ -138,22 +138,22 @@ final class LiveConversation {
       return loudspeaker.name();
     }
 
-    /** Plays a sound to its end, from its beginning again if the loudspeaker is lost on the way. */
-    void play(Sound sound) throws IOException {
-      while (!played(sound)) {
+    /** Plays to the end, from the beginning again if the loudspeaker is lost on the way. */
+    void play(Iterable<Sound> parts) throws IOException {
+      while (!played(parts)) {
         remarks.println("The loudspeaker " + name() + " is gone.");
         do {
           loudspeaker.close();
           loudspeaker = lookedFor(lines::loudspeaker);
           // A device that can be opened may still be dead.
-        } while (!played(spoken(LineNotice.LOUDSPEAKER_BACK)));
+        } while (!played(List.of(spoken(LineNotice.LOUDSPEAKER_BACK))));
         remarks.println("Speaking on " + name() + " again.");
       }
     }
 
-    private boolean played(Sound sound) {
+    private boolean played(Iterable<Sound> parts) {
       try {
-        loudspeaker.play(sound);
+        loudspeaker.play(parts);
         return true;
       } catch (LostDevice lost) {
         return false;
@@ -189,9 +189,9 @@ final class LiveConversation {
     }
 
     /** The microphone is shut meanwhile: the tool must not hear itself. */
-    void deafWhile(Sound sound) throws IOException {
+    void deafWhile(Iterable<Sound> parts) throws IOException {
       microphone.shut();
-      speaking.play(sound);
+      speaking.play(parts);
       microphone.reopen();
     }
 
@@ -203,10 +203,10 @@ final class LiveConversation {
           remarks.println(lost.getMessage());
           listening.close();
           session.streamEnded();
-          speaking.play(spoken(LineNotice.MICROPHONE_GONE));
+          speaking.play(List.of(spoken(LineNotice.MICROPHONE_GONE)));
           open(lookedFor(lines::microphone));
           remarks.println("Listening on " + name() + " again.");
-          deafWhile(Sound.joined(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard())));
+          deafWhile(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard()));
         }
       }
     }

@@ -2,6 +2,7 @@ package rigspeak.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import rigspeak.answer.LineNotice;
 import rigspeak.answer.Utterance;
 import rigspeak.audio.Sound;
@@ -22,39 +23,49 @@ final class Mouth {
   }
 
   /**
-   * All answers of an exchange as one sound; silence if there are none. It ends with the last word:
-   * whoever listens may speak at once.
+   * All answers of an exchange, piece by piece, each made when it is asked for; nothing if there
+   * are none. It ends with the last word: whoever listens may speak at once.
    */
-  Sound speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
-    List<Sound> parts = new ArrayList<>();
+  Iterable<Sound> speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
+    List<Supplier<Sound>> parts = new ArrayList<>();
     if (exchange.called()) {
-      parts.add(EarSound.LISTENING.sound());
+      parts.add(EarSound.LISTENING::sound);
     } else if (!exchange.answers().isEmpty()) {
-      parts.add(earSound(exchange).sound());
+      parts.add(earSound(exchange)::sound);
     }
     boolean first = true;
     for (Utterance answer : exchange.answers()) {
-      Sound words = voice.speak(answer.text(), speed(pace));
       if (!first) {
-        parts.add(Sound.silence(PAUSE_SECONDS));
+        parts.add(Mouth::pause);
       }
       first = false;
-      parts.add(words);
+      voice.phrases(answer.text(), speed(pace)).forEach(parts::add);
       if (answer.danger()) {
-        parts.add(Sound.silence(PAUSE_SECONDS));
-        parts.add(EarSound.DANGER.sound());
-        parts.add(words);
+        parts.add(Mouth::pause);
+        parts.add(EarSound.DANGER::sound);
+        voice.phrases(answer.text(), speed(pace)).forEach(parts::add);
       }
     }
     if (exchange.fellAsleep()) {
-      parts.add(EarSound.ASLEEP.sound());
+      parts.add(EarSound.ASLEEP::sound);
     }
+    return () -> parts.stream().map(Supplier::get).iterator();
+  }
+
+  /** The same as one sound. */
+  Sound whole(Exchange exchange, rigspeak.dialogue.Pace pace) {
+    List<Sound> parts = new ArrayList<>();
+    speak(exchange, pace).forEach(parts::add);
     return Sound.joined(parts);
   }
 
   /** A word about the devices. */
   Sound speak(LineNotice notice, rigspeak.dialogue.Pace pace) {
     return voice.speak(notice.text(), speed(pace));
+  }
+
+  private static Sound pause() {
+    return Sound.silence(PAUSE_SECONDS);
   }
 
   private static EarSound earSound(Exchange exchange) {

@@ -12,7 +12,7 @@ import javax.sound.sampled.SourceDataLine;
  */
 final class LineLoudspeaker implements Loudspeaker {
   /** The line's own buffer: what is played on while this machine is busy with something else. */
-  private static final float BUFFER_SECONDS = 0.1f;
+  private static final float BUFFER_SECONDS = 0.2f;
 
   /** How often the line is asked for room. */
   private static final long POLL_NANOS = 5_000_000;
@@ -41,25 +41,32 @@ final class LineLoudspeaker implements Loudspeaker {
   }
 
   @Override
-  public void play(Sound sound) throws LostDevice {
+  public void play(Iterable<Sound> parts) throws LostDevice {
     hushed = false;
-    byte[] bytes = bytes(sound);
-    long endNanos = System.nanoTime() + nanos(bytes.length);
+    long endNanos = System.nanoTime();
+    for (Sound part : parts) {
+      byte[] bytes = bytes(part);
+      endNanos = Math.max(endNanos, System.nanoTime()) + nanos(bytes.length);
+      write(bytes);
+    }
+    if (!hushed) {
+      awaitRoom(line.getBufferSize() / 2);
+      // The rest is foretold: the line's own drain tells up to 50 ms late that it is empty.
+      long restNanos = nanos(line.getBufferSize() - line.available());
+      waitUntil(Math.max(endNanos, System.nanoTime() + restNanos));
+    }
+    if (hushed) {
+      line.flush();
+    }
+  }
+
+  private void write(byte[] bytes) throws LostDevice {
     for (int at = 0; at < bytes.length && !hushed; ) {
       int count = Math.min(awaitRoom(line.getFormat().getFrameSize()), bytes.length - at);
       if (count > 0 && line.write(bytes, at, count) < count && !hushed) {
         throw lost();
       }
       at += count;
-    }
-    if (!hushed) {
-      awaitRoom(line.getBufferSize() / 2);
-      // The rest is foretold: the line's own drain tells up to 50 ms late that it is empty.
-      waitUntil(
-          Math.max(endNanos, System.nanoTime() + nanos(line.getBufferSize() - line.available())));
-    }
-    if (hushed) {
-      line.flush();
     }
   }
 

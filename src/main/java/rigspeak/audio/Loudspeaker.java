@@ -1,5 +1,7 @@
 package rigspeak.audio;
 
+import java.util.List;
+
 /** Where the tool's voice goes. */
 public interface Loudspeaker extends AutoCloseable {
   /** What the line is called. */
@@ -10,7 +12,17 @@ public interface Loudspeaker extends AutoCloseable {
    *
    * @throws LostDevice if the line broke off; part of the sound may have been heard
    */
-  void play(Sound sound) throws LostDevice;
+  default void play(Sound sound) throws LostDevice {
+    play(List.of(sound));
+  }
+
+  /**
+   * Plays sounds without a gap between them, each asked for when the one before is nearly over, and
+   * waits as above.
+   *
+   * @throws LostDevice if the line broke off; some of it may have been heard
+   */
+  void play(Iterable<Sound> parts) throws LostDevice;
 
   /** Breaks off what is being played. May be called from another thread. */
   void hush();

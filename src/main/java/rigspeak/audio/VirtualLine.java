@@ -89,11 +89,13 @@ public final class VirtualLine implements Microphone, Loudspeaker {
   }
 
   @Override
-  public synchronized void play(Sound sound) throws LostDevice {
+  public synchronized void play(Iterable<Sound> parts) throws LostDevice {
     if (lost) {
       throw new LostDevice("The loudspeaker " + name + " is gone.");
     }
-    played.add(sound);
+    List<Sound> whole = new ArrayList<>();
+    parts.forEach(whole::add);
+    played.add(Sound.joined(whole));
     notifyAll();
   }
 

@@ -22,8 +22,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import rigspeak.audio.Sound;
 
 /**
@@ -71,20 +73,19 @@ public final class FreeTtsVoice implements Voice {
   }
 
   @Override
-  public synchronized Sound speak(String words, Pace pace) {
-    kevin.setRate((float) (NOMINAL_PER_MEASURED * pace.wordsPerMinute()));
+  public Stream<Supplier<Sound>> phrases(String words, Pace pace) {
     double stretch = Pace.ORDINARY.wordsPerMinute() / pace.wordsPerMinute();
-    List<Sound> parts = new ArrayList<>();
+    List<Supplier<Sound>> parts = new ArrayList<>();
     double pause = 0;
     Matcher phrases = PHRASE.matcher(words.toLowerCase(Locale.ROOT));
     while (phrases.find()) {
       String phrase = phrases.group(1).strip();
       if (!phrase.isEmpty()) {
-        Sound said = trimmed(kevin.say(phrase));
         if (!parts.isEmpty()) {
-          parts.add(Sound.silence(pause * stretch));
+          Sound silence = Sound.silence(pause * stretch);
+          parts.add(() -> silence);
         }
-        parts.add(said);
+        parts.add(() -> phrase(phrase, pace));
         pause = 0;
       }
       String mark = phrases.group(2);
@@ -93,7 +94,12 @@ public final class FreeTtsVoice implements Voice {
             Math.max(pause, mark.chars().allMatch(c -> c == ',') ? COMMA_SECONDS : STOP_SECONDS);
       }
     }
-    return Sound.joined(parts);
+    return parts.stream();
+  }
+
+  private synchronized Sound phrase(String phrase, Pace pace) {
+    kevin.setRate((float) (NOMINAL_PER_MEASURED * pace.wordsPerMinute()));
+    return trimmed(kevin.say(phrase));
   }
 
   private void learnPronunciations() throws IOException {

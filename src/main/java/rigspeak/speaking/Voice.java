@@ -1,5 +1,7 @@
 package rigspeak.speaking;
 
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import rigspeak.audio.Sound;
 
 /** Something that turns words into sound. */
@@ -13,5 +15,13 @@ public interface Voice {
    * @return the sound, from the first word to the last without silence around them; no sound at all
    *     if there are no words
    */
-  Sound speak(String words, Pace pace);
+  default Sound speak(String words, Pace pace) {
+    return Sound.joined(phrases(words, pace).map(Supplier::get).toList());
+  }
+
+  /**
+   * The same sound in pieces, each made when it is asked for: a long answer begins to be heard
+   * while its end has not been made.
+   */
+  Stream<Supplier<Sound>> phrases(String words, Pace pace);
 }

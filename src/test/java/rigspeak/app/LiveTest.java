@@ -133,7 +133,7 @@ class LiveTest {
     assertEquals(
         List.of(
             mouth.speak(LineNotice.LOUDSPEAKER_BACK, Pace.NORMAL),
-            mouth.speak(exchange, Pace.NORMAL)),
+            mouth.whole(exchange, Pace.NORMAL)),
         sound.played().subList(0, 2));
     assertEquals(List.of("limb ten inches by tape limb level by eye", "read back"), heard());
   }

@@ -94,7 +94,7 @@ class RealSoundTest {
     Session twin = new Session(Grammar.bundled());
     int answerLength =
         new Mouth()
-            .speak(twin.said("limb ten inches by tape limb level by eye"), Pace.NORMAL)
+            .whole(twin.said("limb ten inches by tape limb level by eye"), Pace.NORMAL)
             .length();
     Process speaker = loop.speaker();
     try (RunningTool tool =

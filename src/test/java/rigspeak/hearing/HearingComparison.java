@@ -4,13 +4,19 @@ import java.io.IOException;
 import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
@@ -77,17 +83,42 @@ final class HearingComparison {
         clean.equals("all") ? r -> true : Recorded.some(all, Integer.parseInt(clean), 2);
     List<Condition> conditions = conditions();
     for (String name : option("engines", "rigspeak,pocketsphinx").split(",", -1)) {
-      List<Condition> open =
-          conditions.stream().filter(c -> !Files.exists(outcomes(name, c))).toList();
-      if (open.isEmpty()) {
-        continue;
-      }
-      Engine engine = engine(name, all.stream().filter(some).toList());
-      for (Condition condition : open) {
+      Optional<Engine> engine = Optional.empty();
+      for (Condition condition : conditions) {
         Predicate<Recorded> mine = condition instanceof Condition.Clean ? more.or(some) : some;
-        measure(engine, condition, all.stream().filter(mine).toList(), some);
+        List<Recorded> open = notYetHeard(name, condition, all.stream().filter(mine).toList());
+        if (engine.isEmpty() && !open.isEmpty()) {
+          engine = Optional.of(engine(name, all.stream().filter(some).toList()));
+        }
+        // Voice after voice is written down; the other recogniser would load anew for each.
+        Collection<List<Recorded>> batches =
+            name.equals("rigspeak") ? byVoice(open) : open.isEmpty() ? List.of() : List.of(open);
+        for (List<Recorded> batch : batches) {
+          measure(engine.orElseThrow(), condition, batch);
+        }
       }
     }
+  }
+
+  private static Collection<List<Recorded>> byVoice(List<Recorded> recordings) {
+    return recordings.stream()
+        .collect(Collectors.groupingBy(Recorded::voice, TreeMap::new, Collectors.toList()))
+        .values();
+  }
+
+  private List<Recorded> notYetHeard(String engine, Condition condition, List<Recorded> recordings)
+      throws IOException {
+    Path file = outcomes(engine, condition);
+    if (!Files.exists(file)) {
+      return recordings;
+    }
+    Set<String> heard =
+        Files.readAllLines(file).stream()
+            .skip(1)
+            .map(HearingTables.Row::read)
+            .map(HearingTables.Row::recording)
+            .collect(Collectors.toSet());
+    return recordings.stream().filter(r -> !heard.contains(r.name())).toList();
   }
 
   private List<Condition> conditions() {
@@ -165,12 +196,14 @@ final class HearingComparison {
     return out.resolve("outcomes-" + engine + "-" + condition.name() + ".csv");
   }
 
-  private void measure(
-      Engine engine, Condition condition, List<Recorded> recordings, Predicate<Recorded> some)
+  private void measure(Engine engine, Condition condition, List<Recorded> recordings)
       throws IOException, InterruptedException {
     Map<Path, Engine.Took> took = engine.hear(files(condition, recordings));
+    Path outcomes = outcomes(engine.name(), condition);
     List<String> lines = new ArrayList<>();
-    lines.add(HearingTables.Row.HEAD);
+    if (!Files.exists(outcomes)) {
+      lines.add(HearingTables.Row.HEAD);
+    }
     for (Recorded recorded : recordings) {
       Path file = file(condition, recorded);
       Engine.Took mine = took.getOrDefault(file, new Engine.Took(List.of(), "nothing", 0));
@@ -184,7 +217,6 @@ final class HearingComparison {
               recorded.voice(),
               recorded.kind().name(),
               recorded.keptAside() ? "held-out" : "tune",
-              some.test(recorded) ? "some" : "more",
               recorded.pair(),
               outcome.name(),
               String.join(" ", recorded.words()),
@@ -195,7 +227,7 @@ final class HearingComparison {
               String.format(Locale.ROOT, "%.0f", engine.peakMegabytes()),
               recorded.file().getFileName().toString()));
     }
-    Files.write(outcomes(engine.name(), condition), lines);
-    System.err.println(engine.name() + " " + condition.name() + ": " + recordings.size());
+    Files.write(outcomes, lines, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    System.err.println(engine.name() + " " + condition.name() + ": " + recordings.size() + " more");
   }
 }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -35,16 +36,16 @@ final class HearingTables {
       String voice,
       Kind kind,
       boolean keptAside,
-      boolean some,
       String pair,
       Outcome outcome,
       String said,
       String heard,
       double seconds,
       double busySeconds,
-      double peakMegabytes) {
+      double peakMegabytes,
+      String recording) {
     static final String HEAD =
-        "engine,condition,voice,kind,part,choice,pair,outcome,said,heard,evidence,seconds,busy,"
+        "engine,condition,voice,kind,part,pair,outcome,said,heard,evidence,seconds,busy,"
             + "peak_mb,file";
 
     static Row read(String line) {
@@ -55,14 +56,14 @@ final class HearingTables {
           cells[2],
           Kind.valueOf(cells[3]),
           cells[4].equals("held-out"),
-          cells[5].equals("some"),
-          cells[6],
-          Outcome.valueOf(cells[7]),
+          cells[5],
+          Outcome.valueOf(cells[6]),
+          cells[7],
           cells[8],
-          cells[9],
+          Double.parseDouble(cells[10]),
           Double.parseDouble(cells[11]),
           Double.parseDouble(cells[12]),
-          Double.parseDouble(cells[13]));
+          cells[2] + "/" + cells[13]);
     }
 
     boolean talk() {
@@ -99,23 +100,26 @@ final class HearingTables {
   private void write() {
     byWhat("Clean, every recording", "part", Row::clean, HearingTables::part);
     byWhat("Voices, clean", "voice", Row::clean, Row::voice);
+    Set<String> played =
+        rows.stream().filter(r -> !r.clean()).map(Row::recording).collect(Collectors.toSet());
+    Predicate<Row> everywhere = row -> played.contains(row.recording());
     List<String> order = Condition.all().stream().map(Condition::name).toList();
     byWhat(
         "Conditions, the same recordings in each",
         "condition",
-        Row::some,
+        everywhere,
         row -> String.format("%02d %s", order.indexOf(row.condition()), row.condition()));
     byWhat(
         "Conditions, only what was kept aside",
         "condition",
-        row -> row.some() && row.keptAside(),
+        everywhere.and(Row::keptAside),
         row -> String.format("%02d %s", order.indexOf(row.condition()), row.condition()));
     pairs("Dangerous pairs, clean", Row::clean, Row::pair);
     pairs("Dangerous pairs, every other condition", row -> !row.clean(), Row::pair);
     pairs("Dangerous pairs by voice, clean", Row::clean, Row::voice);
     pairs(
         "Dangerous pairs by condition",
-        Row::some,
+        everywhere,
         row -> String.format("%02d %s", order.indexOf(row.condition()), row.condition()));
     words("Words taken for others, clean", Row::clean);
     words("Words taken for others, every other condition", row -> !row.clean());

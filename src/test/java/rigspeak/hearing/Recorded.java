@@ -52,6 +52,11 @@ record Recorded(
         .toList();
   }
 
+  /** The voice and the file's name, which no other recording has. */
+  String name() {
+    return voice + "/" + file.getFileName();
+  }
+
   Expected expected() {
     return asked.isEmpty() ? Expected.anything() : Expected.answerFor(asked);
   }

@@ -1,0 +1,43 @@
+package rigspeak.app;
+
+import java.util.List;
+import rigspeak.dialogue.Pace;
+import rigspeak.grammar.Grammar;
+import rigspeak.meaning.Meaning;
+
+/**
+ * A conversation that nobody hears, held while the recogniser is loaded: the first verdict of a
+ * program takes ten times as long as the later ones, and whoever hangs in a tree should not be the
+ * one who waits for it.
+ */
+final class Rehearsal {
+  private static final List<Meaning> QUESTIONS =
+      List.of(
+          Meaning.Command.CHECK,
+          Meaning.Command.WHY,
+          Meaning.Command.HELP_RIG,
+          Meaning.Command.LETS_GO,
+          Meaning.Command.SWING,
+          Meaning.Command.READ_BACK);
+
+  private static final int TIMES = 3;
+
+  private Rehearsal() {}
+
+  /** Holds it in a thread of its own, which ends by itself. */
+  static void begin(Grammar grammar, Mouth mouth) {
+    Thread thread = new Thread(() -> hold(grammar, mouth), "rehearsal");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private static void hold(Grammar grammar, Mouth mouth) {
+    Session session = new Session(grammar);
+    TypicalRig.sayTo(session);
+    for (int i = 0; i < TIMES; i++) {
+      for (Meaning question : QUESTIONS) {
+        mouth.whole(session.meant("", question), Pace.NORMAL);
+      }
+    }
+  }
+}
