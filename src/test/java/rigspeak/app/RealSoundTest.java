@@ -114,7 +114,7 @@ class RealSoundTest {
       double seconds = (said.arrivedNanos(first) - answered.arrivedNanos(end - 1)) / 1e9;
 
       assertTrue(seconds >= 0 && seconds < 0.15, "spoken " + seconds + " s after the answer");
-      assertEquals("stem eighteen inches by tape", exchange.get("said").asText());
+      assertEquals("stem one eight inches by tape", exchange.get("said").asText());
     } finally {
       speaker.destroy();
     }
