@@ -70,7 +70,7 @@ class IfLostTest {
   }
 
   private static PathVerdict judge(RopePath path) {
-    return QuickLook.JUDGE.judge(path, path.last());
+    return QuickLook.BRIEF.judge(path, path.last());
   }
 
   private static Loss.Falls falls(RopePath path, Place lost) {

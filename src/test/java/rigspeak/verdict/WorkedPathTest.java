@@ -33,7 +33,7 @@ class WorkedPathTest {
   }
 
   private static PathVerdict judge(WorkedPath worked) {
-    return QuickLook.JUDGE.judge(worked.path(), worked.path().last());
+    return QuickLook.BRIEF.judge(worked.path(), worked.path().last());
   }
 
   private static Judged judged(PathVerdict verdict, Place place) {
