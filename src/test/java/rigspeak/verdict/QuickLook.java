@@ -30,7 +30,7 @@ final class QuickLook {
 
   private static final Place ALONE = Place.redirectNumber(1);
   private static final int SAMPLES = 128;
-  private static final int WHOLE_SAMPLES = 10_000;
+  static final int WHOLE_SAMPLES = 10_000;
 
   private static List<QuickLook> everyday;
 
