@@ -143,7 +143,7 @@ final class QuickLook {
     throw new AssertionError("no rating: " + verdict + " of " + rig);
   }
 
-  /** What is offered is proven by samples of its own, however many the judge tries. */
+  /** What a brief judge offers; it is as good as a brief judge can tell. */
   static List<Remedy> remedies(Rig rig) {
     Verdict verdict = BRIEF.judge(RopePath.alone(rig), ALONE).ofAsked();
     if (verdict instanceof Judged judged) {

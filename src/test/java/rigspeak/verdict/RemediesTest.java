@@ -70,7 +70,7 @@ class RemediesTest {
       if (look.rating() == Rating.GOOD || offered >= most) {
         continue;
       }
-      List<Remedy> remedies = QuickLook.remedies(look.rig());
+      List<Remedy> remedies = QuickLook.judged(look.rig()).remedies();
       assertEquals(
           remedies,
           remedies.stream()
@@ -96,7 +96,7 @@ class RemediesTest {
   void aBasketIsOfferedWhereTheChokedSlingIsTooWeak() {
     Rig weak = Spoken.with(Spoken.rig(Spoken.STOUT), "sling rated 12 kilonewtons");
     assertTrue(QuickLook.wholeRating(weak) != Rating.GOOD);
-    List<Remedy> remedies = QuickLook.remedies(weak);
+    List<Remedy> remedies = QuickLook.judged(weak).remedies();
     assertTrue(remedies.contains(new Remedy.Basket()), remedies.toString());
     assertEquals(Rating.GOOD, QuickLook.wholeRating(with(new Remedy.Basket(), weak)));
   }
@@ -188,7 +188,7 @@ class RemediesTest {
         continue;
       }
       Rig rig = look.rig();
-      for (Remedy remedy : QuickLook.remedies(rig)) {
+      for (Remedy remedy : QuickLook.judged(rig).remedies()) {
         less(remedy, rig).ifPresent(lesser -> notGood(lesser, remedy + " of " + rig));
         tried += less(remedy, rig).isPresent() ? 1 : 0;
       }
@@ -245,7 +245,7 @@ class RemediesTest {
   void whatIsAskedForCanBeSaid(String said, Slot slot, double step) {
     Rig weak = Spoken.with(Spoken.rig(Spoken.STOUT), said.replace(" / ", "\n"));
     List<Length> asked = new ArrayList<>();
-    for (Remedy remedy : QuickLook.remedies(weak)) {
+    for (Remedy remedy : QuickLook.judged(weak).remedies()) {
       if (slot == Slot.OUT && remedy instanceof Remedy.NearerTheUnion nearer) {
         asked.add(nearer.atMost());
       }
