@@ -78,7 +78,7 @@ public final class Judge {
     List<Remedy> remedies =
         rating == Rating.GOOD
             ? List.of()
-            : new Remedies(new Probe(catalogue, path, rig)).cheapestFirst();
+            : new Remedies(new Probe(catalogue, path, rig, samples)).cheapestFirst();
     return new Judged(rating, survey.load(), checks, governing, measureAgain, remedies, rig);
   }
 

@@ -26,7 +26,6 @@ import rigspeak.rig.Value;
  */
 final class LegRemedies {
   private static final int SEARCH_SAMPLES = 64;
-  private static final int PROOF_SAMPLES = 1_000;
   private static final int SLOPE_STEP_DEG = 5;
   private static final int LEAST_SLOPE_DEG = 20;
   private static final int HOUR_DEG = 30;
@@ -143,7 +142,7 @@ final class LegRemedies {
 
   private static boolean holds(Probe probe, Rig rig) {
     return probe.worst(rig, SEARCH_SAMPLES).filter(use -> use <= Check.WELL_WITHIN).isPresent()
-        && probe.isGood(rig, PROOF_SAMPLES);
+        && probe.isGood(rig);
   }
 
   private Rig changed(Slot slot, Value value) {

@@ -20,11 +20,18 @@ final class Probe {
   private static final List<Measure> FROM_THE_ROPE =
       List.of(Measure.BEYOND, Measure.BASE_LEG_ELEVATION, Measure.BASE_LEG_RATIO);
 
+  private static final int FEW_SAMPLES = 1_000;
+
   private final Catalogue catalogue;
   private final RopePath path;
   private final ResolvedRig now;
+  private final int samples;
 
-  Probe(Catalogue catalogue, RopePath path, ResolvedRig now) {
+  /**
+   * @param samples by which the judge judges; whatever is offered must be good by them
+   */
+  Probe(Catalogue catalogue, RopePath path, ResolvedRig now, int samples) {
+    this.samples = samples;
     this.catalogue = catalogue;
     this.path = path;
     this.now = now;
@@ -46,12 +53,12 @@ final class Probe {
   /** The same with a redirect more between this support and the climber, not described yet. */
   Probe goingOn() {
     Place next = Place.redirectNumber(now.place().redirect() + 1);
-    return new Probe(catalogue, path.with(next, now.said().climbOnly()), now);
+    return new Probe(catalogue, path.with(next, now.said().climbOnly()), now, samples);
   }
 
   /** The same with other tensions beyond. */
   Probe with(Measure measure, Estimate estimate) {
-    return new Probe(catalogue, path, now.with(measure, estimate));
+    return new Probe(catalogue, path, now.with(measure, estimate), samples);
   }
 
   Optional<ResolvedRig> resolved(Rig changed) {
@@ -68,9 +75,15 @@ final class Probe {
     return Optional.of(rig);
   }
 
-  /** From as many samples as are asked for; the search for the worst is the judge's own. */
-  boolean isGood(Rig changed, int samples) {
-    return resolved(changed).filter(rig -> Survey.staysWithin(rig, samples)).isPresent();
+  /**
+   * Whether the judge would find it good. Most that is not is found out by few samples; the rest
+   * may lie in a corner that few reach, a sling that slides where a branch is thin, steep and wet.
+   */
+  boolean isGood(Rig changed) {
+    return resolved(changed)
+        .filter(rig -> Survey.staysWithin(rig, FEW_SAMPLES))
+        .filter(rig -> samples <= FEW_SAMPLES || Survey.staysWithin(rig, samples))
+        .isPresent();
   }
 
   /** The largest utilisation of any check, or nothing if it cannot be known. */

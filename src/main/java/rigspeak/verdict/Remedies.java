@@ -21,7 +21,6 @@ import rigspeak.rig.Value;
 final class Remedies {
   private static final int MOST_WRAPS = 6;
   private static final int SEARCH_SAMPLES = 64;
-  private static final int PROOF_SAMPLES = 1_000;
   private static final int MOST_STEPS = 60;
 
   /** Finer than anybody can place a sling. */
@@ -213,7 +212,7 @@ final class Remedies {
   }
 
   private boolean isGood(Rig rig) {
-    return probe.isGood(rig, PROOF_SAMPLES);
+    return probe.isGood(rig);
   }
 
   private Rig withLength(Slot slot, double metres, UnitSystem units) {

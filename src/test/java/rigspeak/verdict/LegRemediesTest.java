@@ -33,10 +33,7 @@ class LegRemediesTest {
       """;
 
   private static <R extends Remedy> Optional<R> offered(Rig rig, Class<R> kind) {
-    return QuickLook.judged(rig).remedies().stream()
-        .filter(kind::isInstance)
-        .map(kind::cast)
-        .findFirst();
+    return QuickLook.remedies(rig).stream().filter(kind::isInstance).map(kind::cast).findFirst();
   }
 
   private static Rig leaving(Rig rig, Direction direction) {
@@ -126,7 +123,7 @@ class LegRemediesTest {
     Rig next = Spoken.with(Spoken.rig(Spoken.STOUT), "anchor leg up 40 toward the stem by tape");
     Place one = Place.redirectNumber(1);
     RopePath path = RopePath.of(Map.of(one, rig, Place.redirectNumber(2), next));
-    Verdict verdict = QuickLook.JUDGE.judge(path, one).ofAsked();
+    Verdict verdict = QuickLook.BRIEF.judge(path, one).ofAsked();
     List<Remedy> remedies = ((Verdict.Judged) verdict).remedies();
     assertTrue(
         remedies.stream()

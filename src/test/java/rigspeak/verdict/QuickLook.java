@@ -25,9 +25,12 @@ final class QuickLook {
   static final Catalogue CATALOGUE = Catalogue.bundled();
   static final Judge JUDGE = new Judge(CATALOGUE);
 
+  /** For what does not hang on how many samples are tried: values as said, remedies, reasons. */
+  static final Judge BRIEF = new Judge(CATALOGUE, 500);
+
   private static final Place ALONE = Place.redirectNumber(1);
   private static final int SAMPLES = 128;
-  private static final int WHOLE_SAMPLES = 10_000;
+  static final int WHOLE_SAMPLES = 10_000;
 
   private static List<QuickLook> everyday;
 
@@ -136,6 +139,15 @@ final class QuickLook {
     Verdict verdict = verdict(rig);
     if (verdict instanceof Judged judged) {
       return judged;
+    }
+    throw new AssertionError("no rating: " + verdict + " of " + rig);
+  }
+
+  /** What a brief judge offers; it is as good as a brief judge can tell. */
+  static List<Remedy> remedies(Rig rig) {
+    Verdict verdict = BRIEF.judge(RopePath.alone(rig), ALONE).ofAsked();
+    if (verdict instanceof Judged judged) {
+      return judged.remedies();
     }
     throw new AssertionError("no rating: " + verdict + " of " + rig);
   }

@@ -12,12 +12,18 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rigspeak.catalogue.Resolution;
 import rigspeak.quantity.Angle;
 import rigspeak.quantity.Length;
 import rigspeak.quantity.UnitSystem;
 import rigspeak.rig.Direction;
+import rigspeak.rig.Estimate;
 import rigspeak.rig.HowGot;
+import rigspeak.rig.Measure;
+import rigspeak.rig.Place;
+import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.Rig;
+import rigspeak.rig.RopePath;
 import rigspeak.rig.Said;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Spoken;
@@ -73,7 +79,7 @@ class RemediesTest {
       for (Remedy remedy : remedies) {
         offered++;
         kinds.add(remedy.getClass());
-        if (QuickLook.wholeRating(with(remedy, look.rig())) != Rating.GOOD) {
+        if (rating(remedy, look.rig()) != Rating.GOOD) {
           idle.add(remedy + " does not help " + look.rig());
         }
       }
@@ -93,6 +99,23 @@ class RemediesTest {
     List<Remedy> remedies = QuickLook.judged(weak).remedies();
     assertTrue(remedies.contains(new Remedy.Basket()), remedies.toString());
     assertEquals(Rating.GOOD, QuickLook.wholeRating(with(new Remedy.Basket(), weak)));
+  }
+
+  /** With the remedy; a second redirect hangs between this one and the climber. */
+  private static Rating rating(Remedy remedy, Rig rig) {
+    Rig mended = with(remedy, rig);
+    if (!(remedy instanceof Remedy.SecondRedirect)) {
+      return QuickLook.wholeRating(mended);
+    }
+    RopePath goingOn = RopePath.alone(mended).with(Place.redirectNumber(2), mended.climbOnly());
+    Resolution resolution = QuickLook.CATALOGUE.resolve(goingOn, Place.redirectNumber(1));
+    ResolvedRig resolved = ((Resolution.Known) resolution).rig();
+    Estimate friction = resolved.measures().get(Measure.ROPE_FRICTION);
+    // The capstan equation (source 4) over a quarter of a turn, either way.
+    double most = Math.exp(friction.high() * Math.PI / 2);
+    Estimate beyond = new Estimate(1 / most, 1, most, HowGot.ASSUMED, friction.source());
+    return Judge.rating(
+        Survey.whole(resolved.with(Measure.BEYOND, beyond), QuickLook.WHOLE_SAMPLES).checks());
   }
 
   private static int cost(Remedy remedy) {

@@ -5,13 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
-import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rigspeak.rig.Estimate;
@@ -20,7 +16,6 @@ import rigspeak.rig.Place;
 import rigspeak.verdict.Verdict.Judged;
 
 /** Whole ropes, from what is said to every check, against a calculation apart from the program. */
-@TestInstance(Lifecycle.PER_CLASS)
 class WorkedPathTest {
   /** A tenth of a percent; the steps are printed to five figures. */
   private static final double SHARE = 0.001;
@@ -31,22 +26,18 @@ class WorkedPathTest {
   /** Angle factors are printed to two decimals. */
   private static final double HALF_A_HUNDREDTH = 0.005;
 
-  /** Kept for the tests of this class alone. */
-  private final Map<WorkedPath, PathVerdict> judged = new LinkedHashMap<>();
-
   static List<WorkedPath> workedPaths() throws IOException {
     List<WorkedPath> paths = WorkedPath.in("worked-paths");
     assertTrue(paths.size() >= 7, paths.size() + " worked ropes");
     return paths;
   }
 
-  private PathVerdict judge(WorkedPath worked) {
-    return judged.computeIfAbsent(
-        worked, rope -> QuickLook.JUDGE.judge(rope.path(), rope.path().last()));
+  private static PathVerdict judge(WorkedPath worked) {
+    return QuickLook.BRIEF.judge(worked.path(), worked.path().last());
   }
 
-  private Judged judged(WorkedPath worked, Place place) {
-    return assertInstanceOf(Judged.class, judge(worked).supports().get(place), place.key());
+  private static Judged judged(PathVerdict verdict, Place place) {
+    return assertInstanceOf(Judged.class, verdict.supports().get(place), place.key());
   }
 
   @ParameterizedTest
@@ -60,7 +51,7 @@ class WorkedPathTest {
     for (Place place : worked.path().places()) {
       assertEquals(
           worked.text(place, "rating"),
-          judged(worked, place).rating().name().toLowerCase(Locale.ROOT),
+          judged(verdict, place).rating().name().toLowerCase(Locale.ROOT),
           place.key());
     }
   }
@@ -68,8 +59,9 @@ class WorkedPathTest {
   @ParameterizedTest
   @MethodSource("workedPaths")
   void theLoadOfEverySupport(WorkedPath worked) {
+    PathVerdict verdict = judge(worked);
     for (Place place : worked.path().places()) {
-      Load load = judged(worked, place).load();
+      Load load = judged(verdict, place).load();
       double size = worked.number(place, "resultant_n");
       assertEquals(size, load.resultantN().nominal(), SHARE * size, place.key());
       assertEquals(worked.number(place, "working_n"), load.workingLegN().nominal(), SHARE * size);
@@ -84,10 +76,11 @@ class WorkedPathTest {
   @ParameterizedTest
   @MethodSource("workedPaths")
   void theLoadOverTheTensionIsThePublishedOne(WorkedPath worked) {
+    PathVerdict verdict = judge(worked);
     for (Place place : worked.path().places()) {
       if (worked.has(place, "published_factor")) {
         double published = worked.number(place, "published_factor");
-        Load load = judged(worked, place).load();
+        Load load = judged(verdict, place).load();
         assertEquals(published, load.angleFactor().orElseThrow().nominal(), HALF_A_HUNDREDTH);
         assertEquals(
             published,
@@ -101,8 +94,9 @@ class WorkedPathTest {
   @ParameterizedTest
   @MethodSource("workedPaths")
   void frictionCompounds(WorkedPath worked) {
+    PathVerdict verdict = judge(worked);
     for (Place place : worked.path().places()) {
-      Judged judged = judged(worked, place);
+      Judged judged = judged(verdict, place);
       assertEquals(worked.has(place, "beyond_high"), judged.rig().has(Measure.BEYOND));
       Spread working = judged.load().workingLegN();
       double most = 1;
@@ -128,10 +122,11 @@ class WorkedPathTest {
   @ParameterizedTest
   @MethodSource("workedPaths")
   void theTightestLegAtTheMost(WorkedPath worked) {
+    PathVerdict verdict = judge(worked);
     for (Place place : worked.path().places()) {
       double most = worked.number(place, "rope_high");
       double high =
-          judged(worked, place).checks().stream()
+          judged(verdict, place).checks().stream()
               .filter(check -> check.kind() == CheckKind.ROPE)
               .findFirst()
               .orElseThrow()
@@ -145,9 +140,10 @@ class WorkedPathTest {
   @ParameterizedTest
   @MethodSource("workedPaths")
   void everyCheckOfEverySupport(WorkedPath worked) {
+    PathVerdict verdict = judge(worked);
     for (Place place : worked.path().places()) {
       int checked = 0;
-      for (Check check : judged(worked, place).checks()) {
+      for (Check check : judged(verdict, place).checks()) {
         String name = place.key() + " " + check.kind().key();
         double expected = worked.number(place, check.kind().key());
         double nominal = check.utilisation().nominal();
@@ -181,7 +177,8 @@ class WorkedPathTest {
               .anyMatch(
                   worked ->
                       worked.has(next, "stem_between")
-                          && judged(worked, next).rig().has(Measure.BASE_LEG_RATIO) == base));
+                          && judged(judge(worked), next).rig().has(Measure.BASE_LEG_RATIO)
+                              == base));
     }
   }
 }
