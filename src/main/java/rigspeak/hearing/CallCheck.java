@@ -22,10 +22,10 @@ import java.util.function.Function;
 final class CallCheck {
   /**
    * How much better, as a natural logarithm of likelihoods; a voice that the model hears badly may
-   * even fit a little worse. Measured (docs/hearing.md): true calls are ahead by -9 and more, near
+   * even fit a little worse. Measured (docs/hearing.md): true calls are ahead by -15 and more, near
    * misses mostly by -30 and less.
    */
-  private static final double LEAD = -10;
+  private static final double LEAD = -16;
 
   private final List<List<String>> like;
 
@@ -79,6 +79,23 @@ final class CallCheck {
 
   /** How much better the row fits than the one most like it. */
   double lead(List<String> row, Function<List<List<String>>, double[]> likelihoods) {
+    double[] fit = likelihoods.apply(withLike(row));
+    return fit[0] - Arrays.stream(fit, 1, fit.length).max().orElseThrow();
+  }
+
+  /** The row most like it, for measurements. */
+  List<String> nearest(List<String> row, Function<List<List<String>>, double[]> likelihoods) {
+    List<List<String>> rows = withLike(row);
+    double[] fit = likelihoods.apply(rows);
+    int nearest = 1;
+    for (int i = 2; i < fit.length; i++) {
+      nearest = fit[i] > fit[nearest] ? i : nearest;
+    }
+    return rows.get(nearest);
+  }
+
+  /** The row, then the same with each word that is like one of the call's. */
+  private List<List<String>> withLike(List<String> row) {
     List<List<String>> rows = new ArrayList<>(List.of(row));
     for (int i = 0; i < like.size(); i++) {
       for (String other : like.get(i).subList(1, like.get(i).size())) {
@@ -87,7 +104,6 @@ final class CallCheck {
         rows.add(exchanged);
       }
     }
-    double[] fit = likelihoods.apply(rows);
-    return fit[0] - Arrays.stream(fit, 1, fit.length).max().orElseThrow();
+    return rows;
   }
 }

@@ -191,6 +191,13 @@ public final class Ear {
         acceptance.isUnfinished(evidence) ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
   }
 
+  /** Asleep, of a row that is not sure enough to be taken the call may still be. */
+  Optional<List<String>> callAlone(Acceptance.Evidence evidence) {
+    return onlyCall && acceptance.isSure(evidence, Caution.EAGER)
+        ? Optional.of(callCheck.call())
+        : Optional.empty();
+  }
+
   /** How sure it is of a row, 0 to 1. */
   double surety(Acceptance.Evidence evidence) {
     return acceptance.surety(evidence);

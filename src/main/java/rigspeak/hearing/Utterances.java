@@ -113,10 +113,15 @@ final class Utterances implements Listening {
       return new Heard.NotUnderstood(not.reason(), when);
     }
     Ear.Recognised.Row row = (Ear.Recognised.Row) recognised;
-    double aboveNoise = spoken.loudest - endpointer.background();
-    return ear.against(row.words(), row.evidence().aboveNoise(aboveNoise))
-        .<Heard>map(reason -> new Heard.NotUnderstood(reason, when))
-        .orElseGet(() -> new Heard.Words(row.words(), when));
+    Acceptance.Evidence evidence =
+        row.evidence().aboveNoise(spoken.loudest - endpointer.background());
+    Optional<Heard.Reason> against = ear.against(row.words(), evidence);
+    if (against.isEmpty()) {
+      return new Heard.Words(row.words(), when);
+    }
+    return ear.callAlone(evidence)
+        .<Heard>map(call -> new Heard.Words(call, when))
+        .orElseGet(() -> new Heard.NotUnderstood(against.get(), when));
   }
 
   private Heard.Stretch stretch(long fromFrame, long busyNanos) {

@@ -38,7 +38,6 @@ final class CallMeasurement {
       List.of(
           new Condition.Clean(),
           new Condition.Noisy(Noise.PINK, 20),
-          new Condition.Noisy(Noise.SAW_IDLE, 20),
           new Condition.Radio());
 
   private static final int SECONDS_AN_HOUR = 3600;
@@ -180,9 +179,10 @@ final class CallMeasurement {
       CorpusMeasurement.heard(ear, wav, Expected.anything());
       if (found.size() >= 2 && found.subList(0, 2).equals(check.call())) {
         System.out.printf(
-            "%s lead %.0f sure %.3f %s%n",
+            "%s lead %.0f over %s sure %.3f %s%n",
             wav.getFileName(),
             check.lead(found, ear::likelihoods),
+            check.nearest(found, ear::likelihoods),
             ear.surety(evidence.get(0)),
             found);
       } else {
