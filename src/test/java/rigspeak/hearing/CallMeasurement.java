@@ -35,10 +35,7 @@ import rigspeak.grammar.Grammar;
  */
 final class CallMeasurement {
   private static final List<Condition> CONDITIONS =
-      List.of(
-          new Condition.Clean(),
-          new Condition.Noisy(Noise.PINK, 20),
-          new Condition.Radio());
+      List.of(new Condition.Clean(), new Condition.Noisy(Noise.PINK, 20), new Condition.Radio());
 
   private static final int SECONDS_AN_HOUR = 3600;
 
