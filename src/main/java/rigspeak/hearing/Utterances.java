@@ -20,18 +20,6 @@ final class Utterances implements Listening {
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
 
-  /** A voice less than this above the background is not made out, dB. */
-  private static final double LEAST_DISTANCE = 12;
-
-  /** A voice below this does not reach the microphone, dB below full scale. */
-  private static final double LEAST_LEVEL = -50;
-
-  /** A larger share of clipped samples spoils the words. */
-  private static final double MOST_CLIPPED = 0.02;
-
-  /** Fewer voiced frames than this are no word: the shortest utterances of the corpus have 21. */
-  private static final int LEAST_VOICED = 8;
-
   private final Ear ear;
   private final SoundStream stream;
   private final Endpointer endpointer;
@@ -47,7 +35,7 @@ final class Utterances implements Listening {
     this.endpointer = new Endpointer(ends(pause));
   }
 
-  private static Endpointer.Settings ends(ClosingPause pause) {
+  static Endpointer.Settings ends(ClosingPause pause) {
     return new Endpointer.Settings(9, 8, ONSET_WINDOW, pause.frames(), 20 * 100);
   }
 
@@ -97,17 +85,14 @@ final class Utterances implements Listening {
       throw spoken.broken.get();
     }
     Heard.Stretch when = stretch(from, CPU.getCurrentThreadCpuTime() - begun);
-    if (spoken.meter.level().clippedShare() > MOST_CLIPPED) {
-      return new Heard.Clipped(when);
-    }
-    if (spoken.loudest - endpointer.background() < LEAST_DISTANCE) {
-      return new Heard.TooNoisy(when);
-    }
-    if (spoken.loudest < LEAST_LEVEL) {
-      return new Heard.TooQuiet(when);
-    }
-    if (spoken.voice.voicedFrames() < LEAST_VOICED) {
-      return new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
+    SoundCheck.Finding finding =
+        SoundCheck.finding(
+            spoken.meter.level().clippedShare(),
+            spoken.loudest,
+            endpointer.background(),
+            spoken.voice);
+    if (finding != SoundCheck.Finding.FINE) {
+      return unheard(finding, when);
     }
     if (spoken.tooLong) {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
@@ -120,6 +105,15 @@ final class Utterances implements Listening {
     return ear.against(row.words(), row.evidence().aboveNoise(aboveNoise))
         .<Heard>map(reason -> new Heard.NotUnderstood(reason, when))
         .orElseGet(() -> new Heard.Words(row.words(), when));
+  }
+
+  private static Heard unheard(SoundCheck.Finding finding, Heard.Stretch when) {
+    return switch (finding) {
+      case CLIPPED -> new Heard.Clipped(when);
+      case TOO_NOISY -> new Heard.TooNoisy(when);
+      case TOO_QUIET -> new Heard.TooQuiet(when);
+      case NO_VOICE, FINE -> new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
+    };
   }
 
   private Heard.Stretch stretch(long fromFrame, long busyNanos) {
