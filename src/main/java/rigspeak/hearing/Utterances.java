@@ -20,15 +20,6 @@ final class Utterances implements Listening {
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
 
-  /** A voice less than this above the background is not made out, dB. */
-  private static final double LEAST_DISTANCE = 12;
-
-  /** A larger share of clipped samples spoils the words. */
-  private static final double MOST_CLIPPED = 0.02;
-
-  /** Fewer voiced frames than this are no word: the shortest utterances of the corpus have 21. */
-  private static final int LEAST_VOICED = 8;
-
   private final Ear ear;
   private final SoundStream stream;
   private final Endpointer endpointer;
@@ -94,17 +85,15 @@ final class Utterances implements Listening {
       throw spoken.broken.get();
     }
     Heard.Stretch when = stretch(from, CPU.getCurrentThreadCpuTime() - begun);
-    if (spoken.meter.level().clippedShare() > MOST_CLIPPED) {
-      return new Heard.Clipped(when);
-    }
-    if (spoken.loudest - endpointer.background() < LEAST_DISTANCE) {
-      return new Heard.TooNoisy(when);
-    }
-    if (spoken.loudest < ear.levels().leastLevel()) {
-      return new Heard.TooQuiet(when);
-    }
-    if (spoken.voice.voicedFrames() < LEAST_VOICED) {
-      return new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
+    SoundCheck.Finding finding =
+        SoundCheck.finding(
+            spoken.meter.level().clippedShare(),
+            spoken.loudest,
+            endpointer.background(),
+            spoken.voice,
+            ear.levels().leastLevel());
+    if (finding != SoundCheck.Finding.FINE) {
+      return unheard(finding, when);
     }
     if (spoken.tooLong) {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
@@ -122,6 +111,15 @@ final class Utterances implements Listening {
     return ear.callAlone(evidence)
         .<Heard>map(call -> new Heard.Words(call, when))
         .orElseGet(() -> new Heard.NotUnderstood(against.get(), when));
+  }
+
+  private static Heard unheard(SoundCheck.Finding finding, Heard.Stretch when) {
+    return switch (finding) {
+      case CLIPPED -> new Heard.Clipped(when);
+      case TOO_NOISY -> new Heard.TooNoisy(when);
+      case TOO_QUIET -> new Heard.TooQuiet(when);
+      case NO_VOICE, FINE -> new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
+    };
   }
 
   private Heard.Stretch stretch(long fromFrame, long busyNanos) {
