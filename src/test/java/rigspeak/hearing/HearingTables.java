@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -74,6 +75,10 @@ final class HearingTables {
       return outcome == Outcome.WRONG || outcome == Outcome.CONFUSED;
     }
 
+    String played() {
+      return condition + " " + recording;
+    }
+
     boolean clean() {
       return condition.equals("clean");
     }
@@ -88,9 +93,22 @@ final class HearingTables {
     for (Path file : files) {
       Files.readAllLines(file).stream().skip(1).map(Row::read).forEach(rows::add);
     }
-    HearingTables tables = new HearingTables(rows);
+    HearingTables tables = new HearingTables(heardByAll(rows));
     tables.write();
     return tables.text.toString();
+  }
+
+  /** Of a condition that several engines have heard, only the recordings that all of them have. */
+  private static List<Row> heardByAll(List<Row> rows) {
+    Map<String, Set<String>> engines = new TreeMap<>();
+    Map<String, Set<String>> heard = new TreeMap<>();
+    for (Row row : rows) {
+      engines.computeIfAbsent(row.condition(), c -> new TreeSet<>()).add(row.engine());
+      heard.computeIfAbsent(row.played(), r -> new TreeSet<>()).add(row.engine());
+    }
+    return rows.stream()
+        .filter(row -> heard.get(row.played()).equals(engines.get(row.condition())))
+        .toList();
   }
 
   public static void main(String[] args) throws IOException {
