@@ -201,8 +201,7 @@ final class LiveConversation {
           speaking.play(spoken(LineNotice.MICROPHONE_GONE));
           open(lookedFor(lines::microphone));
           remarks.println("Listening on " + name() + " again.");
-          deafWhile(
-              Sound.joined(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard())));
+          deafWhile(Sound.joined(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard())));
         }
       }
     }

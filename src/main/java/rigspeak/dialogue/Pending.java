@@ -29,7 +29,8 @@ public sealed interface Pending {
    * again digit by digit.
    *
    * @param items all of one breath; none of them is in the rig
-   * @param answersQuestion whether one of them had been asked for, so that the next question follows
+   * @param answersQuestion whether one of them had been asked for, so that the next question
+   *     follows
    */
   record Doubtful(List<Reply.Item> items, boolean answersQuestion) implements Pending {
     public Doubtful {

@@ -43,10 +43,7 @@ class CalledTest {
   @Test
   void aLongerWindowIsOpenLonger() throws IOException {
     Path wav =
-        wav(
-            recording("21-climber-change"),
-            Sound.silence(9),
-            recording("64-climber-what-holds"));
+        wav(recording("21-climber-change"), Sound.silence(9), recording("64-climber-what-holds"));
 
     assertEquals(
         List.of("copper lantern change redirect", "what holds me"),
@@ -76,6 +73,21 @@ class CalledTest {
         1,
         exchanges.stream().filter(exchange -> said(exchange).equals("affirm")).count(),
         "asleep, affirm is not heard");
+  }
+
+  @Test
+  void standByIsSleep() throws IOException {
+    Path wav =
+        wav(
+            recording("21-climber-change"),
+            recording("65-climber-stand-by"),
+            recording("02-climber-limb"));
+    List<JsonNode> exchanges = Cli.run("hear", "--json", "--asleep", wav).json();
+
+    assertEquals(
+        List.of("copper lantern change redirect", "stand by"),
+        exchanges.stream().map(CalledTest::said).toList());
+    assertEquals("asleep", exchanges.get(1).path("attention").asText());
   }
 
   /** The rim keeps the conversation of several recordings in one time. */

@@ -187,7 +187,8 @@ class LiveTest {
         key);
 
     assertEquals(
-        List.of("copper lantern next redirect", "-", "-", "limb ten inches by tape limb level by eye"),
+        List.of(
+            "copper lantern next redirect", "-", "-", "limb ten inches by tape limb level by eye"),
         heard());
     assertEquals(EarSound.ASLEEP.sound(), line.played().get(0), "it tells that it waits");
     assertEquals(EarSound.ASLEEP.sound(), line.played().get(2), "nobody spoke for eight seconds");
@@ -198,8 +199,7 @@ class LiveTest {
     converse(lines, new Session(grammar), new Key());
   }
 
-  private void converse(Plugged lines, Session session, Key key)
-      throws IOException, NoSuchDevice {
+  private void converse(Plugged lines, Session session, Key key) throws IOException, NoSuchDevice {
     new LiveConversation(
             session,
             key,

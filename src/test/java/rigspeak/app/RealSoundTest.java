@@ -54,7 +54,9 @@ class RealSoundTest {
     List<Path> said = toTheFirstVerdict();
     List<Sound> answers = new ArrayList<>();
     List<JsonNode> exchanges = new ArrayList<>();
-    try (RunningTool tool = new RunningTool(loop.rigspeak("listen", "--always-open", "--json", "--mic", "default"));
+    try (RunningTool tool =
+            new RunningTool(
+                loop.rigspeak("listen", "--always-open", "--json", "--mic", "default"));
         Tap tap = loop.tap(SoundLoop.ANSWERED)) {
       tool.awaitRemark("Listening on default [default], speaking on default [default]");
       int at = heardOut(tap, 0);

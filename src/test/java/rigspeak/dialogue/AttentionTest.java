@@ -25,8 +25,7 @@ class AttentionTest {
 
   private static final Meaning FLUBBER =
       new Meaning.NotUnderstood(Meaning.Reason.NO_SUCH_SENTENCE, "flubber");
-  private static final Meaning SILENCE =
-      new Meaning.NotUnderstood(Meaning.Reason.NOTHING_SAID, "");
+  private static final Meaning SILENCE = new Meaning.NotUnderstood(Meaning.Reason.NOTHING_SAID, "");
   private static final Meaning NOISE = new Meaning.CannotHear(Meaning.Trouble.TOO_NOISY);
 
   private Conversation talk = Conversation.begin();

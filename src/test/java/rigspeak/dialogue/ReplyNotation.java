@@ -32,7 +32,8 @@ final class ReplyNotation {
 
   /** A line whose end is a list of values. */
   private static final Pattern WITH_ITEMS =
-      Pattern.compile("(taken|affirm|affirm or digits|read back (?:\\d+|main):|scrapped) (\\w+ = .*)");
+      Pattern.compile(
+          "(taken|affirm|affirm or digits|read back (?:\\d+|main):|scrapped) (\\w+ = .*)");
 
   private static final Pattern RANGE = Pattern.compile("implausible (\\w+ = .*)");
 

@@ -35,10 +35,7 @@ import rigspeak.grammar.Grammar;
  */
 final class CallMeasurement {
   private static final List<Condition> CONDITIONS =
-      List.of(
-          new Condition.Clean(),
-          new Condition.Noisy(Noise.PINK, 20),
-          new Condition.Radio());
+      List.of(new Condition.Clean(), new Condition.Noisy(Noise.PINK, 20), new Condition.Radio());
 
   private static final int SECONDS_AN_HOUR = 3600;
 
@@ -141,8 +138,7 @@ final class CallMeasurement {
   private void tellHours(String what, Supplier<Sound> sounds, double hours) throws IOException {
     List<Wake> wakes = wakes(ear, new Hours(sounds, hours * SECONDS_AN_HOUR));
     wakes.forEach(wake -> System.out.printf("  %.0f s: %s%n", wake.atSeconds(), wake.words()));
-    System.out.printf(
-        Locale.ROOT, "| %s | %.1f h | %d wakes |%n", what, hours, wakes.size());
+    System.out.printf(Locale.ROOT, "| %s | %.1f h | %d wakes |%n", what, hours, wakes.size());
   }
 
   /** One file is one thing said; the voice ends its name. */
@@ -162,7 +158,8 @@ final class CallMeasurement {
       }
       byVoice.forEach(
           (voice, count) ->
-              System.out.printf("| %s | %s | %d / %d |%n", condition.name(), voice, count[0], count[1]));
+              System.out.printf(
+                  "| %s | %s | %d / %d |%n", condition.name(), voice, count[0], count[1]));
     }
   }
 
@@ -198,8 +195,7 @@ final class CallMeasurement {
       case "calls" -> measurement.tellFiles(Path.of(args[1]), CONDITIONS);
       case "near" -> measurement.tellFiles(Path.of(args[1]), CONDITIONS.subList(0, 1));
       case "leads" -> measurement.tellLeads(Path.of(args[1]));
-      case "talk" ->
-          measurement.tellHours(args[1], talk(recordings(Path.of(args[1]))), hours);
+      case "talk" -> measurement.tellHours(args[1], talk(recordings(Path.of(args[1]))), hours);
       case "noise" -> {
         double each = (args.length > 1 ? Double.parseDouble(args[1]) : 1) / Noise.values().length;
         for (Noise noise : Noise.values()) {

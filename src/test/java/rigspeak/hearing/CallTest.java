@@ -57,8 +57,7 @@ class CallTest {
     for (Path wav : called) {
       List<Wake> wakes = CallMeasurement.wakes(ear, WavFile.open(wav));
       assertEquals(1, wakes.size(), wav::toString);
-      assertEquals(
-          String.join(" ", CorpusMeasurement.wordsBeside(wav)), wakes.get(0).words());
+      assertEquals(String.join(" ", CorpusMeasurement.wordsBeside(wav)), wakes.get(0).words());
     }
   }
 
@@ -94,8 +93,7 @@ class CallTest {
     List<Path> all =
         CallMeasurement.recordings(CORPUS).stream().filter(wav -> !isCalled(wav)).toList();
     List<Wake> wakes =
-        CallMeasurement.wakes(
-            ear, new CallMeasurement.Hours(CallMeasurement.talk(all), 3600));
+        CallMeasurement.wakes(ear, new CallMeasurement.Hours(CallMeasurement.talk(all), 3600));
     assertTrue(wakes.size() <= 1, wakes::toString);
   }
 
@@ -103,9 +101,8 @@ class CallTest {
   @Test
   void theCallIsTheGrammars() {
     List<String> said =
-        new Sentences(GRAMMAR).all(GRAMMAR.phrase("call")).stream()
-            .map(sentence -> sentence.text())
-            .toList();
+        new Sentences(GRAMMAR)
+            .all(GRAMMAR.phrase("call")).stream().map(sentence -> sentence.text()).toList();
     CallCheck check = CallCheck.read(Ear.class.getResource("/rigspeak/hearing/like-the-call.txt"));
     assertEquals(List.of(String.join(" ", check.call())), said);
   }

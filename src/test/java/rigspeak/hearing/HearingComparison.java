@@ -71,8 +71,7 @@ final class HearingComparison {
             .filter(r -> part.equals("all") || r.keptAside() == part.equals("held-out"))
             .sorted(Comparator.comparing(Recorded::voice).thenComparing(Recorded::file))
             .toList();
-    Predicate<Recorded> some =
-        Recorded.some(all, Integer.parseInt(option("sentences", "60")), 1);
+    Predicate<Recorded> some = Recorded.some(all, Integer.parseInt(option("sentences", "60")), 1);
     String clean = option("clean", "all");
     Predicate<Recorded> more =
         clean.equals("all") ? r -> true : Recorded.some(all, Integer.parseInt(clean), 2);
