@@ -1,5 +1,6 @@
 package rigspeak.app;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rigspeak.answer.Answers;
@@ -98,13 +99,14 @@ final class Session {
   Exchange meant(String words, Meaning meaning) {
     Turn turn = dialogue.step(now, meaning);
     now = turn.next();
+    boolean wasOpen = !attention.isAsleep();
     attention = attention.after(meaning, turn, heardSeconds);
+    List<Reply> replies = new ArrayList<>(turn.replies());
+    if (wasOpen && attention.isAsleep()) {
+      replies.add(new Reply.FallenAsleep());
+    }
     return new Exchange(
-        words,
-        meaning,
-        turn.replies(),
-        Answers.say(turn.replies(), now.manner().detail()),
-        now.asked());
+        words, meaning, replies, Answers.say(replies, now.manner().detail()), now.asked());
   }
 
   /** What may be said next. */

@@ -75,6 +75,21 @@ class CalledTest {
         "asleep, affirm is not heard");
   }
 
+  @Test
+  void standByIsSleep() throws IOException {
+    Path wav =
+        wav(
+            recording("21-climber-change"),
+            recording("65-climber-stand-by"),
+            recording("02-climber-limb"));
+    List<JsonNode> exchanges = Cli.run("hear", "--json", "--asleep", wav).json();
+
+    assertEquals(
+        List.of("copper lantern change redirect", "stand by"),
+        exchanges.stream().map(CalledTest::said).toList());
+    assertEquals("asleep", exchanges.get(1).path("attention").asText());
+  }
+
   /** The rim keeps the conversation of several recordings in one time. */
   @Test
   void theWindowGoesOnFromRecordingToRecording() {
