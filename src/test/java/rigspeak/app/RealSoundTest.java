@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigspeak.answer.LineNotice;
@@ -25,6 +26,7 @@ import rigspeak.dialogue.Pace;
 import rigspeak.grammar.Grammar;
 
 /** The live conversation through the sound devices of a real sound server, in real time. */
+@Tag("long")
 class RealSoundTest {
   private static final Path DAY = Path.of("demo-data/one-day");
 
