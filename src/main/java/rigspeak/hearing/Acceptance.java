@@ -49,6 +49,10 @@ public final class Acceptance implements Configurable {
   @S4Double(defaultValue = 0.5)
   public static final String PROP_EAGER = "eager";
 
+  /** The same for the bare call, which nothing that comes after it supports. */
+  @S4Double(defaultValue = 0.92)
+  public static final String PROP_CALL = "call";
+
   /** Natural logarithm; twenty times what the price of an end makes. */
   private static final double UNFINISHED = -60;
 
@@ -67,6 +71,7 @@ public final class Acceptance implements Configurable {
   private double cautious;
   private double normal;
   private double eager;
+  private double call;
 
   /** For Sphinx4's configuration. */
   public Acceptance() {}
@@ -79,6 +84,7 @@ public final class Acceptance implements Configurable {
     cautious = sheet.getDouble(PROP_CAUTIOUS);
     normal = sheet.getDouble(PROP_NORMAL);
     eager = sheet.getDouble(PROP_EAGER);
+    call = sheet.getDouble(PROP_CALL);
   }
 
   /**
@@ -148,6 +154,10 @@ public final class Acceptance implements Configurable {
 
   boolean isSure(Evidence evidence, Caution caution) {
     return surety(evidence) >= needed(caution);
+  }
+
+  boolean isSureOfCall(Evidence evidence) {
+    return surety(evidence) >= call;
   }
 
   private double needed(Caution caution) {

@@ -184,16 +184,24 @@ public final class Ear {
   /** Why a row is not taken; nothing if enough speaks for it. */
   Optional<Heard.Reason> against(List<String> words, Acceptance.Evidence evidence) {
     watched.accept(words, evidence);
-    if (acceptance.isSure(evidence, onlyCall ? Caution.CAUTIOUS : caution)) {
+    boolean sure =
+        (onlyCall && words.equals(callCheck.call()))
+            ? acceptance.isSureOfCall(evidence)
+            : acceptance.isSure(evidence, onlyCall ? Caution.CAUTIOUS : caution);
+    if (sure) {
       return Optional.empty();
     }
     return Optional.of(
         acceptance.isUnfinished(evidence) ? Heard.Reason.UNFINISHED : Heard.Reason.OTHER_SPEECH);
   }
 
-  /** Asleep, of a row that is not sure enough to be taken the call may still be. */
-  Optional<List<String>> callAlone(Acceptance.Evidence evidence) {
-    return onlyCall && acceptance.isSure(evidence, Caution.EAGER)
+  /**
+   * Asleep, of a call with more after it that is not sure enough to be taken, the call may still
+   * be. The bare call has to be sure by itself: "lantern" alone comes near it.
+   */
+  Optional<List<String>> callAlone(List<String> words, Acceptance.Evidence evidence) {
+    boolean more = words.size() > callCheck.call().size();
+    return onlyCall && more && acceptance.isSure(evidence, Caution.EAGER)
         ? Optional.of(callCheck.call())
         : Optional.empty();
   }

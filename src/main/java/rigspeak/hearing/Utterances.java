@@ -108,7 +108,7 @@ final class Utterances implements Listening {
     if (against.isEmpty()) {
       return new Heard.Words(row.words(), when);
     }
-    return ear.callAlone(evidence)
+    return ear.callAlone(row.words(), evidence)
         .<Heard>map(call -> new Heard.Words(call, when))
         .orElseGet(() -> new Heard.NotUnderstood(against.get(), when));
   }
