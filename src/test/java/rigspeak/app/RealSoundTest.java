@@ -30,6 +30,7 @@ import rigspeak.grammar.Grammar;
 import rigspeak.hearing.SoundCheck;
 
 /** The live conversation through the sound devices of a real sound server, in real time. */
+@Tag("real-time")
 class RealSoundTest {
   private static final Path DAY = Path.of("demo-data/one-day");
   private static final Path LIMB = DAY.resolve("02-climber-limb.wav");
