@@ -22,7 +22,7 @@ final class Talk implements AutoCloseable {
   private static final int MOST_AGAIN = 2;
 
   /** Nothing here takes so long on a machine that is not stuck. */
-  static final double PATIENCE_SECONDS = 120;
+  static final double PATIENCE_SECONDS = 300;
 
   private final SoundLoop loop;
   private final Process process;
