@@ -62,6 +62,18 @@ public final class PlanWords {
     return sentence(hanging.set() ? path : path + ", planned only");
   }
 
+  /** Which support it is, and on which rope. */
+  public static String support(Hanging hanging, Place place) {
+    String rest =
+        list(
+            hanging.verdict().path().places().stream()
+                .filter(other -> !other.equals(place))
+                .map(Places::title)
+                .toList());
+    String title = PictureWords.title(place);
+    return rest.isEmpty() ? title : title + ", on the rope with " + rest;
+  }
+
   /** The verdict on a rope in one line. */
   public static String verdict(PathVerdict verdict) {
     return VERDICTS.head(verdict).text();

@@ -19,10 +19,19 @@ final class Report {
 
   private final PrintWriter out;
   private final boolean json;
+  private final Keeping keeping;
 
   Report(PrintWriter out, boolean json) {
+    this(out, json, new Keeping());
+  }
+
+  /**
+   * @param keeping takes every exchange, too
+   */
+  Report(PrintWriter out, boolean json, Keeping keeping) {
     this.out = out;
     this.json = json;
+    this.keeping = keeping;
   }
 
   /**
@@ -31,6 +40,7 @@ final class Report {
    * @param verb "heard" or "said"
    */
   void exchange(String verb, Exchange exchange) {
+    keeping.take(exchange);
     if (json) {
       line(json(exchange));
       return;

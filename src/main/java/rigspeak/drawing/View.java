@@ -268,10 +268,11 @@ final class View {
             arrow ->
                 put(
                     PictureWords.load(arrow.load(), arrow.sideKnown(), units),
-                    end.plus(way(arrow)),
+                    aspect == Aspect.PLAN && !arrow.sideKnown() ? end : end.plus(way(arrow)),
                     Type.bold(label).in(Colour.LOAD)));
     for (Pull.Leg leg : pull.legs()) {
-      Spot far = end.plus(aspect.across(leg.heading()).times(leg()));
+      boolean anyWay = aspect == Aspect.PLAN && leg.known() == Pull.Known.SLOPE;
+      Spot far = end.plus(aspect.across(leg.heading()).times(anyWay ? leg() / 2 : leg()));
       put(words(leg, said), far, Type.plain(label).in(Colour.ROPE));
     }
     if (aspect == Aspect.SIDE) {
@@ -300,10 +301,11 @@ final class View {
     if (to.minus(from).length() > 8) {
       add(new Mark.Group("out", Arrows.span(from, to)));
       put(PictureWords.out(subject.said()), at, Type.plain(label));
+      put(PictureWords.union(subject.said()), wood.union().minus(wood.across()), Type.plain(label));
     } else {
-      put(PictureWords.out(subject.said()), wood.union().plus(wood.across()), Type.plain(label));
+      Spot below = wood.union().minus(wood.across());
+      put(PictureWords.outAndUnion(subject.said()), below, Type.plain(label));
     }
-    put(PictureWords.union(subject.said()), wood.union().minus(wood.across()), Type.plain(label));
   }
 
   private void put(List<String> lines, Spot near, Type type) {
