@@ -15,6 +15,7 @@ public final class Figures {
   private static final int DEGREES_AN_HOUR = 30;
   private static final int HOURS = 12;
   private static final double MOST_TIMES = 10;
+  private static final double COARSE_FEET = 10;
   private static final double PLUMB_DEGREES = 89.5;
 
   /** Below this a direction is level, degrees. */
@@ -57,6 +58,19 @@ public final class Figures {
       return rounded(force.poundsForce()) + " lb";
     }
     return force.kilonewtons() < 1 ? rounded(newtons) + " N" : rounded(force.kilonewtons()) + " kN";
+  }
+
+  /**
+   * How far somebody falls or swings, rounded up to half a foot, from ten feet on to a foot, or to
+   * ten centimetres: "3.5 ft", "1.2 m".
+   */
+  public static String fall(double metres, UnitSystem units) {
+    Length length = Length.ofMetres(metres);
+    if (units == UnitSystem.METRIC) {
+      return distance(Length.ofCentimetres(Round.UP.to(10, length.centimetres())), units);
+    }
+    double feet = Round.UP.to(length.feet() < COARSE_FEET ? 0.5 : 1, length.feet());
+    return plain(feet, 1) + " ft";
   }
 
   private static String rounded(double number) {
