@@ -46,7 +46,8 @@ class ArchitectureTest {
       hearing   | audio grammar                                             | sphinx4 commons-math
       meaning   | grammar rig quantity                                      |
       dialogue  | meaning verdict catalogue rig quantity                    |
-      answer    | dialogue verdict catalogue mechanics meaning rig quantity |
+      readback  | dialogue meaning rig quantity                             |
+      answer    | readback dialogue verdict catalogue mechanics meaning rig quantity |
       speaking  | audio                                                     | freetts
       app       | *                                                         | picocli jackson
       """;
@@ -86,6 +87,7 @@ class ArchitectureTest {
     "rigspeak.grammar..",
     "rigspeak.meaning..",
     "rigspeak.dialogue..",
+    "rigspeak.readback..",
     "rigspeak.answer.."
   };
 

@@ -29,6 +29,7 @@ import picocli.CommandLine.Command;
       HearCommand.class,
       TypeCommand.class,
       CheckCommand.class,
+      ConfirmCommand.class,
       TranscribeCommand.class,
       SayCommand.class,
       EnrollCommand.class,
