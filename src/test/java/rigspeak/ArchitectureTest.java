@@ -49,6 +49,7 @@ class ArchitectureTest {
       readback  | dialogue meaning rig quantity                             |
       answer    | readback dialogue verdict catalogue mechanics meaning rig quantity |
       speaking  | audio                                                     | freetts
+      drawing   | answer verdict rig quantity                               |
       app       | *                                                         | picocli jackson
       """;
 
@@ -88,7 +89,8 @@ class ArchitectureTest {
     "rigspeak.meaning..",
     "rigspeak.dialogue..",
     "rigspeak.readback..",
-    "rigspeak.answer.."
+    "rigspeak.answer..",
+    "rigspeak.drawing.."
   };
 
   private static final Map<String, Row> ROWS = new LinkedHashMap<>();
