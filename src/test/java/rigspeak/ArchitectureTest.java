@@ -50,6 +50,7 @@ class ArchitectureTest {
       answer    | readback dialogue verdict catalogue mechanics meaning rig quantity |
       speaking  | audio                                                     | freetts
       drawing   | answer verdict rig quantity                               |
+      page      | drawing answer readback dialogue verdict catalogue rig quantity | jackson httpserver
       app       | *                                                         | picocli jackson
       """;
 
@@ -63,7 +64,8 @@ class ArchitectureTest {
           "org.apache.commons.math3", "commons-math",
           "org.apache.commons.csv", "commons-csv",
           "com.fasterxml.jackson", "jackson",
-          "picocli", "picocli");
+          "picocli", "picocli",
+          "com.sun.net.httpserver", "httpserver");
 
   /** What may be used everywhere. */
   private static final Set<String> LANGUAGE =

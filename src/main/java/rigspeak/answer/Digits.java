@@ -54,6 +54,20 @@ final class Digits {
       Pattern.compile(
           "\\b(" + WORD + "(?: " + WORD + ")*)( and a half)?\\b", Pattern.CASE_INSENSITIVE);
 
+  /** A fraction of a limb is no number of anything. */
+  private static final Pattern WITH_DECIMALS =
+      Pattern.compile(
+          "\\b("
+              + WORD
+              + "(?: "
+              + WORD
+              + ")*)(?: point ("
+              + WORD
+              + "(?: "
+              + WORD
+              + ")*)|( and a half))?\\b(?! (?:quarter|third|half|thirds|quarters)\\b)",
+          Pattern.CASE_INSENSITIVE);
+
   private Digits() {}
 
   /** The same text with every number of it digit by digit. */
@@ -67,6 +81,36 @@ final class Digits {
     return numbers.appendTail(spoken).toString();
   }
 
+  /** The same text with every number of it in figures, for whoever reads it. */
+  static String asFigures(String text) {
+    StringBuilder read = new StringBuilder();
+    Matcher numbers = WITH_DECIMALS.matcher(text);
+    while (numbers.find()) {
+      numbers.appendReplacement(read, figuresOf(numbers));
+    }
+    return numbers.appendTail(read).toString();
+  }
+
+  private static String figuresOf(Matcher number) {
+    String figures = inFigures(number.group(1));
+    if (number.group(2) != null) {
+      return figures + "." + inFigures(number.group(2));
+    }
+    return number.group(3) == null ? figures : figures + ".5";
+  }
+
+  /** Digits said one by one keep their zeros. */
+  private static String inFigures(String number) {
+    List<String> words = List.of(number.toLowerCase(Locale.ROOT).split(" ", -1));
+    return isDigits(words)
+        ? words.stream().map(word -> NUMBERS.get(word).toString()).collect(Collectors.joining())
+        : Long.toString(value(words));
+  }
+
+  private static boolean isDigits(List<String> words) {
+    return words.stream().allMatch(word -> NUMBERS.getOrDefault(word, 10) < 10);
+  }
+
   private static String asCapital(String digits, String before) {
     return Character.isUpperCase(before.charAt(0))
         ? Character.toUpperCase(digits.charAt(0)) + digits.substring(1)
@@ -75,8 +119,7 @@ final class Digits {
 
   private static String digits(String number) {
     List<String> words = List.of(number.toLowerCase(Locale.ROOT).split(" ", -1));
-    boolean alreadySo = words.stream().allMatch(word -> NUMBERS.getOrDefault(word, 10) < 10);
-    if (alreadySo) {
+    if (isDigits(words)) {
       return String.join(" ", words);
     }
     return figures(Long.toString(value(words)));

@@ -44,8 +44,13 @@ final class ConfirmCommand implements Callable<Integer> {
   @Parameters(paramLabel = "PLAN", description = "the plan, see docs/formats.md")
   private Path file;
 
-  @Option(names = "--type", description = "the read-back is typed, a line each")
-  private boolean typed;
+  @Option(
+      names = "--type",
+      arity = "0..1",
+      fallbackValue = "-",
+      paramLabel = "FILE",
+      description = "the read-back is typed, a line each; here, if no file is named")
+  private String typed;
 
   @Option(
       names = "--from",
@@ -93,7 +98,7 @@ final class ConfirmCommand implements Callable<Integer> {
     RadioReport report = new RadioReport(spec.commandLine().getOut(), json, role(by), role(to));
     boolean allRead = true;
     try {
-      if (typed) {
+      if (typed != null) {
         type(talk, report);
       } else if (recordings.isEmpty()) {
         listen(grammar, talk, report, squelch);
@@ -123,8 +128,8 @@ final class ConfirmCommand implements Callable<Integer> {
     return role;
   }
 
-  private static void type(RadioTalk talk, RadioReport report) throws IOException {
-    try (Lines lines = Lines.of("-")) {
+  private void type(RadioTalk talk, RadioReport report) throws IOException {
+    try (Lines lines = Lines.of(typed)) {
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
         report.passage("said", talk.said(line.get()));
       }

@@ -2,6 +2,7 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.ArrayDeque;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,6 +51,7 @@ final class ListenCommand implements Callable<Integer> {
     new LiveConversation(
             new Session(grammar, attention),
             Key.on(System.in),
+            new ArrayDeque<>(),
             () -> {
               Rehearsal.begin(grammar, mouth);
               return hearing.open(grammar, err);

@@ -30,6 +30,7 @@ import picocli.CommandLine.Command;
       TypeCommand.class,
       CheckCommand.class,
       ConfirmCommand.class,
+      GroundCommand.class,
       TranscribeCommand.class,
       SayCommand.class,
       EnrollCommand.class,

@@ -271,7 +271,7 @@ class ReadBackTest {
             .anyMatch(
                 reply ->
                     reply instanceof RadioReply.Differ differ
-    @@
+                        && differ.items().get(0).slot() == extra),
         () -> result.replies().toString());
   }
 
