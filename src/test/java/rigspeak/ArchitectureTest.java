@@ -46,26 +46,31 @@ class ArchitectureTest {
       hearing   | audio grammar                                             | sphinx4 commons-math
       meaning   | grammar rig quantity                                      |
       dialogue  | meaning verdict catalogue rig quantity                    |
+      plan      | dialogue meaning verdict rig                              |
       readback  | dialogue meaning rig quantity                             |
-      answer    | readback dialogue verdict catalogue mechanics meaning rig quantity |
+      answer    | plan readback dialogue verdict catalogue mechanics meaning rig quantity |
       speaking  | audio                                                     | freetts
-      drawing   | answer verdict rig quantity                               |
+      drawing   | answer plan verdict rig quantity                          |
+      printing  | drawing                                                   | pdfbox awt
       page      | drawing answer readback dialogue verdict catalogue rig quantity | jackson httpserver
       app       | *                                                         | picocli jackson
       """;
 
   /** Libraries by the beginning of their packages; the longest beginning counts. */
   private static final Map<String, String> LIBRARIES =
-      Map.of(
-          "edu.cmu.sphinx", "sphinx4",
-          "edu.cmu.sphinx.jsgf", "jsgf",
-          "com.sun.speech", "freetts",
-          "javax.sound", "sound",
-          "org.apache.commons.math3", "commons-math",
-          "org.apache.commons.csv", "commons-csv",
-          "com.fasterxml.jackson", "jackson",
-          "picocli", "picocli",
-          "com.sun.net.httpserver", "httpserver");
+      Map.ofEntries(
+          Map.entry("edu.cmu.sphinx", "sphinx4"),
+          Map.entry("edu.cmu.sphinx.jsgf", "jsgf"),
+          Map.entry("com.sun.speech", "freetts"),
+          Map.entry("javax.sound", "sound"),
+          Map.entry("org.apache.commons.math3", "commons-math"),
+          Map.entry("org.apache.commons.csv", "commons-csv"),
+          Map.entry("com.fasterxml.jackson", "jackson"),
+          Map.entry("picocli", "picocli"),
+          Map.entry("org.apache.pdfbox", "pdfbox"),
+          Map.entry("com.sun.net.httpserver", "httpserver"),
+          Map.entry("java.awt", "awt"),
+          Map.entry("javax.imageio", "awt"));
 
   /** What may be used everywhere. */
   private static final Set<String> LANGUAGE =
@@ -90,6 +95,7 @@ class ArchitectureTest {
     "rigspeak.grammar..",
     "rigspeak.meaning..",
     "rigspeak.dialogue..",
+    "rigspeak.plan..",
     "rigspeak.readback..",
     "rigspeak.answer..",
     "rigspeak.drawing.."

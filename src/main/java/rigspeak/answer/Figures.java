@@ -14,6 +14,7 @@ public final class Figures {
   private static final int INCHES_A_FOOT = 12;
   private static final int DEGREES_AN_HOUR = 30;
   private static final int HOURS = 12;
+  private static final double MOST_TIMES = 10;
   private static final double PLUMB_DEGREES = 89.5;
 
   /** Below this a direction is level, degrees. */
@@ -60,6 +61,13 @@ public final class Figures {
 
   private static String rounded(double number) {
     return plain(Round.UP.to(Amounts.step(number), number), 1);
+  }
+
+  /** A share, rounded up to a whole percent; past ten times only that: "34 %". */
+  public static String percent(double ratio) {
+    return ratio > MOST_TIMES
+        ? "more than " + plain(100 * MOST_TIMES, 0) + " %"
+        : plain(Round.UP.to(1, 100 * ratio), 0) + " %";
   }
 
   /** To a whole degree: "40°". */

@@ -42,7 +42,7 @@ final class ConfirmCommand implements Callable<Integer> {
   private static final double MOST_DECIBELS = -10;
 
   @Parameters(paramLabel = "PLAN", description = "the plan, see docs/formats.md")
-  private Path file;
+  private String file;
 
   @Option(
       names = "--type",
@@ -92,7 +92,7 @@ final class ConfirmCommand implements Callable<Integer> {
   public Integer call() throws IOException, NoSuchDevice {
     Squelch squelch = squelch();
     Grammar grammar = Grammar.bundled();
-    PlanFile plan = PlanFile.read(file, grammar);
+    PlannedRig plan = PlannedRig.read(file);
     RadioTalk talk =
         new RadioTalk(grammar, plan.rope(), role(by), Clock.system(ZoneId.systemDefault()));
     RadioReport report = new RadioReport(spec.commandLine().getOut(), json, role(by), role(to));

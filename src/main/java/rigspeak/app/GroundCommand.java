@@ -50,7 +50,7 @@ final class GroundCommand implements Callable<Integer> {
   private static final int HIGHEST_PORT = 65_535;
 
   @Parameters(paramLabel = "PLAN", description = "the plan, see docs/formats.md")
-  private Path file;
+  private String file;
 
   @Option(names = "--port", paramLabel = "N", defaultValue = "8077", description = "(8077)")
   private int port;
@@ -120,7 +120,7 @@ final class GroundCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, NoSuchDevice, InterruptedException {
     Grammar grammar = Grammar.bundled();
-    PlanFile plan = PlanFile.read(file, grammar);
+    PlannedRig plan = PlannedRig.read(file);
     Session session = new Session(grammar, isLive() ? attention() : Attention.alwaysOpen());
     Feed feed = new Feed(units.system);
     Stage stage =

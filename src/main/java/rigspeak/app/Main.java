@@ -29,6 +29,7 @@ import picocli.CommandLine.Command;
       HearCommand.class,
       TypeCommand.class,
       CheckCommand.class,
+      PlanCommand.class,
       ConfirmCommand.class,
       GroundCommand.class,
       TranscribeCommand.class,

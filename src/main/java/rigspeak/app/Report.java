@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rigspeak.answer.Utterance;
@@ -72,6 +73,15 @@ final class Report implements ExchangeListener {
     exchange.asked().ifPresent(slot -> json.put("asked", slot.key()));
     exchange.verdict().ifPresent(verdict -> json.set("verdict", VerdictJson.of(verdict)));
     return json;
+  }
+
+  /** Lines that were not taken, each with what was answered. */
+  static ArrayNode notTaken(List<Exchange> refused) {
+    ArrayNode lines = JsonNodeFactory.instance.arrayNode();
+    for (Exchange exchange : refused) {
+      lines.addObject().put("said", exchange.said()).set("answers", answers(exchange));
+    }
+    return lines;
   }
 
   static ArrayNode answers(Exchange exchange) {

@@ -44,7 +44,7 @@ public record Rope(List<Support> all, Place present) {
     return all.size() - 1;
   }
 
-  boolean has(Place place) {
+  public boolean has(Place place) {
     return place.redirect() < all.size();
   }
 

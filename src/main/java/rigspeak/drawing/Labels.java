@@ -19,7 +19,8 @@ final class Labels {
   /** What stands against a place: more than any distance weighs. */
   private static final double COVERS_LABEL = 100;
 
-  private static final double COVERS_LINE = 30;
+  private static final double COVERS_LINE = 55;
+  private static final double LEADER_CROSSES = 40;
   private static final double LEAVES = 1000;
 
   private record Segment(Spot from, Spot to) {}
@@ -50,6 +51,8 @@ final class Labels {
     } else if (mark instanceof Mark.Ring ring) {
       Spot reach = Spot.of(ring.radius(), ring.radius());
       taken.add(Area.around(List.of(ring.centre().minus(reach), ring.centre().plus(reach))));
+    } else if (mark instanceof Mark.Words words) {
+      taken.add(words.area());
     } else if (mark instanceof Mark.Group group) {
       group.marks().forEach(this::keepOff);
     }
@@ -75,7 +78,7 @@ final class Labels {
       for (int i = 0; i < DIRECTIONS; i++) {
         double turn = 2 * Math.PI * i / DIRECTIONS;
         Area there = placed(near, Math.cos(turn), Math.sin(turn), distance, width, height);
-        double against = against(there) + distance;
+        double against = against(there) + distance + (distance > FAR ? crossed(near, there) : 0);
         if (against < least) {
           least = against;
           best = there;
@@ -109,18 +112,33 @@ final class Labels {
     return sum;
   }
 
+  /** What a leader would have to cross. */
+  private double crossed(Spot near, Area there) {
+    Spot edge = nearest(there, near);
+    double sum = 0;
+    for (Area other : taken) {
+      sum += other.lengthInside(near, edge) > 1 ? LEADER_CROSSES : 0;
+    }
+    return sum;
+  }
+
+  private static Spot nearest(Area area, Spot spot) {
+    return Spot.of(
+        Math.max(area.left(), Math.min(area.right(), spot.x())),
+        Math.max(area.top(), Math.min(area.bottom(), spot.y())));
+  }
+
   private List<Mark> marks(List<String> texts, Spot near, Type type, Area area, double distance) {
     List<Mark> marks = new ArrayList<>();
+    boolean covers = lines.stream().anyMatch(line -> area.lengthInside(line.from(), line.to()) > 0);
     if (distance > FAR) {
-      Spot edge =
-          Spot.of(
-              Math.max(area.left(), Math.min(area.right(), near.x())),
-              Math.max(area.top(), Math.min(area.bottom(), near.y())));
-      Mark leader = new Mark.Line(near, edge, Ink.line(Colour.GREY, 0.8));
+      Mark leader = new Mark.Line(near, nearest(area, near), Ink.line(Colour.GREY, 0.8));
       keepOff(leader);
       marks.add(leader);
     }
-    marks.add(ground(area));
+    if (covers) {
+      marks.add(ground(area));
+    }
     double y = area.top() + PADDING + type.size();
     for (String text : texts) {
       boolean first = text.equals(texts.get(0));

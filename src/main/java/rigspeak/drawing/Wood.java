@@ -82,7 +82,7 @@ record Wood(
       Spot inLower = union.minus(upper.times(thick));
       Spot outUpper = tip.plus(upper.times(thin));
       Spot outLower = tip.minus(upper.times(thin));
-      Spot back = along.times(-Math.min(stem / 2, thick));
+      Spot back = Spot.of(-Math.min(stem / 2, thick), 0);
       List<Spot> limb = new ArrayList<>();
       limb.add(inUpper.plus(back));
       limb.add(inUpper);

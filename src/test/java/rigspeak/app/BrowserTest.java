@@ -56,7 +56,7 @@ class BrowserTest {
   @TempDir static Path folder;
   private static ChromeDriver browser;
   private static Grammar grammar;
-  private static PlanFile plan;
+  private static PlannedRig plan;
 
   private Feed feed;
   private Stage stage;
@@ -68,7 +68,7 @@ class BrowserTest {
     boolean must = System.getenv("CI") != null;
     Assumptions.assumeTrue(must || Chromium.isThere(), "no Chromium here");
     grammar = Grammar.bundled();
-    plan = PlanFile.read(write("plan.txt", PagePlan.LINES), grammar);
+    plan = PlannedRig.read(write("plan.txt", PagePlan.LINES).toString());
     browser = Chromium.open(folder.resolve("profile"));
   }
 

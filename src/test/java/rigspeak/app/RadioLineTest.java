@@ -40,7 +40,7 @@ class RadioLineTest {
   private static Ear ear;
   private static Mouth mouth;
   private static FreeTtsVoice voice;
-  private static PlanFile plan;
+  private static PlannedRig plan;
 
   private final StringWriter out = new StringWriter();
 
@@ -51,9 +51,9 @@ class RadioLineTest {
     mouth = new Mouth();
     voice = FreeTtsVoice.load();
     plan =
-        PlanFile.read(
-            Files.writeString(folder.resolve("plan.txt"), "limb eight inches\nsling choked\n"),
-            grammar);
+        PlannedRig.read(
+            Files.writeString(folder.resolve("plan.txt"), "limb eight inches\nsling choked\n")
+                .toString());
   }
 
   /**
