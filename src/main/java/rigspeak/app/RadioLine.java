@@ -148,6 +148,8 @@ final class RadioLine {
   private final class Monitor implements SoundStream {
     private final Microphone microphone;
     private final Squelch squelch;
+    private final short[] frame = new short[Squelch.FRAME];
+    private int filled;
     private long samples;
 
     Monitor(Microphone microphone, Squelch squelch) {
@@ -161,12 +163,16 @@ final class RadioLine {
 
     @Override
     public int read(short[] into, int from, int most) throws IOException {
-      int read = microphone.read(into, from, Math.min(most, Squelch.FRAME));
+      int read = microphone.read(into, from, Math.min(most, frame.length - filled));
       if (read > 0) {
         samples += read;
-        Optional<Squelch.Change> change = squelch.take(into, from, read);
-        if (change.isPresent()) {
-          channel = channel.after(event(change.get())).next();
+        System.arraycopy(into, from, frame, filled, read);
+        filled += read;
+        if (filled == frame.length) {
+          filled = 0;
+          squelch
+              .take(frame)
+              .ifPresent(change -> channel = channel.after(event(change)).next());
         }
       }
       return read;

@@ -40,9 +40,9 @@ public final class Squelch {
   }
 
   /** Takes the next frame. */
-  public Optional<Change> take(short[] samples, int from, int length) {
+  public Optional<Change> take(short[] frame) {
     Meter meter = new Meter();
-    meter.add(samples, from, length);
+    meter.add(frame, 0, frame.length);
     double level = meter.level().meanDecibels();
     boolean against = open ? level < openDecibels - HYSTERESIS_DECIBELS : level >= openDecibels;
     inARow = against ? inARow + 1 : 0;

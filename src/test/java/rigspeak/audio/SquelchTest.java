@@ -45,7 +45,7 @@ class SquelchTest {
         number++;
         int at = number;
         short[] frame = frame(Integer.parseInt(parts[1]));
-        Optional<Squelch.Change> change = squelch.take(frame, 0, frame.length);
+        Optional<Squelch.Change> change = squelch.take(frame);
         change.ifPresent(each -> seen.add(each + "@" + at));
       }
     }
