@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 import rigspeak.answer.Utterance;
 import rigspeak.audio.LostDevice;
@@ -29,6 +32,8 @@ import rigspeak.readback.Readback;
 final class RadioLine {
   /** So long nothing is looked at, seconds, while nothing is to be spoken. */
   private static final double PATIENCE_SECONDS = 2;
+
+  private static final long HUSH_MILLIS = 20;
 
   private final RadioTalk talk;
   private final RadioReport report;
@@ -110,7 +115,7 @@ final class RadioLine {
       steppedOn = channel.traffic() instanceof Channel.Traffic.Busy;
     }
     if (steppedOn) {
-      loudspeaker.hush();
+      hush(spoken);
     }
     try {
       spoken.join();
@@ -122,6 +127,21 @@ final class RadioLine {
     }
     if (!steppedOn) {
       tell(new Event.Spoken(monitor.seconds()));
+    }
+  }
+
+  /** Again and again until it is silent: the first time it may not have begun yet. */
+  private void hush(CompletableFuture<Void> spoken) {
+    while (!spoken.isDone()) {
+      loudspeaker.hush();
+      try {
+        spoken.get(HUSH_MILLIS, TimeUnit.MILLISECONDS);
+      } catch (TimeoutException | ExecutionException stillOrNeverSpoken) {
+        // Whoever waits for the end is told.
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return;
+      }
     }
   }
 

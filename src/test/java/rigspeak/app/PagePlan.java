@@ -15,8 +15,8 @@ final class PagePlan {
       out one foot by tape
       stem one four inches by tape union sound
       sling choked three wraps seated on a stub bark rough over ring
-      anchor leg up six zero toward the stem fifteen feet by tape
-      working leg down three zero toward the tip twenty feet by tape
+      anchor leg up one zero toward the stem fifteen feet by tape
+      working leg straight down twenty feet by tape
       stem clear of swing by twelve feet
       """;
 
@@ -25,8 +25,8 @@ final class PagePlan {
   /** The same with two items otherwise and one left out, then checked, the lanyard clipped in. */
   static void sayWrongly(Consumer<String> say) {
     LINES
-        .replace("limb ten inches", "limb six inches")
-        .replace("out one foot", "out five feet")
+        .replace("limb ten inches", "limb five inches")
+        .replace("out one foot", "out eight feet")
         .replace("stem clear of swing by twelve feet\n", "")
         .lines()
         .forEach(say);

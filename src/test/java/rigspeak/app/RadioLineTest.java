@@ -63,6 +63,9 @@ class RadioLineTest {
   private static final class Air implements Microphone, Loudspeaker {
     private static final int SPOKEN_FOR = 2 * Sound.RATE;
 
+    /** After so much silence nobody will say anything more. */
+    private static final int LONGEST_SILENCE = 60 * Sound.RATE;
+
     private final Deque<Sound> turns = new ArrayDeque<>();
     private final List<String> events = new ArrayList<>();
     private short[] incoming = new short[0];
@@ -72,6 +75,7 @@ class RadioLineTest {
     private int heardWhileOnAir;
     private int stepOn = -1;
     private int begun;
+    private int silent;
 
     /** Somebody else speaks whenever we have been heard. */
     Air(String... said) {
@@ -102,6 +106,10 @@ class RadioLineTest {
 
     @Override
     public synchronized int read(short[] into, int from, int most) {
+      silent = at < incoming.length ? 0 : silent + most;
+      if (silent > LONGEST_SILENCE) {
+        return END;
+      }
       for (int i = 0; i < most; i++) {
         into[from + i] = at < incoming.length ? incoming[at++] : 0;
       }

@@ -27,8 +27,8 @@ public final class Talk {
       out one foot by tape
       stem one four inches by tape union sound
       sling choked three wraps seated on a stub bark rough over ring
-      anchor leg up six zero toward the stem fifteen feet by tape
-      working leg down three zero toward the tip twenty feet by tape
+      anchor leg up one zero toward the stem fifteen feet by tape
+      working leg straight down twenty feet by tape
       stem clear of swing by twelve feet
       """;
 
