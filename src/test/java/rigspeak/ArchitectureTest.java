@@ -74,7 +74,15 @@ class ArchitectureTest {
 
   /** What may be used everywhere. */
   private static final Set<String> LANGUAGE =
-      Set.of("java.lang", "java.util", "java.io", "java.nio", "java.net", "java.math", "java.time", "java.security");
+      Set.of(
+          "java.lang",
+          "java.util",
+          "java.io",
+          "java.nio",
+          "java.net",
+          "java.math",
+          "java.time",
+          "java.security");
 
   /** Only these classes of a package that is otherwise out of reach. */
   private static final Map<String, Set<String>> ONLY =

@@ -190,9 +190,7 @@ final class RadioLine {
         filled += read;
         if (filled == frame.length) {
           filled = 0;
-          squelch
-              .take(frame)
-              .ifPresent(change -> channel = channel.after(event(change)).next());
+          squelch.take(frame).ifPresent(change -> channel = channel.after(event(change)).next());
         }
       }
       return read;

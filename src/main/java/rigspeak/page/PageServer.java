@@ -66,7 +66,7 @@ public final class PageServer implements AutoCloseable {
   private final HttpServer server;
   private final ExecutorService threads =
       Executors.newFixedThreadPool(MOST_THREADS, PageServer::daemon);
-  private final SlowClients slow = new SlowClients();
+  private final SlowClients slow;
   private final Semaphore streams = new Semaphore(MOST_STREAMS);
   private final Access access;
   private final Feed feed;
@@ -83,8 +83,13 @@ public final class PageServer implements AutoCloseable {
   }
 
   private PageServer(
-      HttpServer server, Access access, Feed feed, Optional<Predicate<String>> typed) {
+      HttpServer server,
+      Access access,
+      Feed feed,
+      Optional<Predicate<String>> typed,
+      SlowClients slow) {
     this.server = server;
+    this.slow = slow;
     this.access = access;
     this.feed = feed;
     this.typed = typed;
@@ -106,9 +111,20 @@ public final class PageServer implements AutoCloseable {
       Feed feed,
       Optional<Predicate<String>> typed)
       throws IOException {
+    return open(address, token, feed, typed, new SlowClients(SlowClients.PATIENCE_MILLIS));
+  }
+
+  static PageServer open(
+      InetSocketAddress address,
+      Optional<String> token,
+      Feed feed,
+      Optional<Predicate<String>> typed,
+      SlowClients slow)
+      throws IOException {
     Access.to(address, token);
     HttpServer http = HttpServer.create(address, BACKLOG);
-    PageServer server = new PageServer(http, Access.to(http.getAddress(), token), feed, typed);
+    PageServer server =
+        new PageServer(http, Access.to(http.getAddress(), token), feed, typed, slow);
     http.setExecutor(server.threads);
     http.createContext("/", server::handle);
     http.start();
@@ -224,12 +240,12 @@ public final class PageServer implements AutoCloseable {
       exchange.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
       exchange.sendResponseHeaders(200, 0);
       OutputStream out = exchange.getResponseBody();
-      send(exchange, out, AGAIN_AFTER);
+      send(out, AGAIN_AFTER);
       long seen = 0;
       while (!feed.isClosed()) {
         Optional<Feed.Numbered> next = feed.after(seen, units, ALIVE_MILLIS);
         seen = next.map(Feed.Numbered::version).orElse(seen);
-        send(exchange, out, next.map(Feed.Numbered::event).orElse(ALIVE));
+        send(out, next.map(Feed.Numbered::event).orElse(ALIVE));
       }
     } finally {
       streams.release();
@@ -237,8 +253,9 @@ public final class PageServer implements AutoCloseable {
   }
 
   /** Whoever does not take it in time is cut off. */
-  private void send(HttpExchange exchange, OutputStream out, ByteBuffer event) throws IOException {
-    Future<?> cut = slow.cutOffLater(exchange::close);
+  private void send(OutputStream out, ByteBuffer event) throws IOException {
+    // A thread that is interrupted in the middle of a channel's write closes that channel.
+    Future<?> cut = slow.cutOffLater(Thread.currentThread()::interrupt);
     try {
       byte[] bytes = new byte[event.remaining()];
       event.duplicate().get(bytes);

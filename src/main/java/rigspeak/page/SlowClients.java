@@ -9,6 +9,8 @@ import java.util.concurrent.TimeUnit;
 final class SlowClients implements AutoCloseable {
   static final long PATIENCE_MILLIS = 5_000;
 
+  private final long patienceMillis;
+
   private final ScheduledExecutorService timer =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -17,9 +19,13 @@ final class SlowClients implements AutoCloseable {
             return thread;
           });
 
+  SlowClients(long patienceMillis) {
+    this.patienceMillis = patienceMillis;
+  }
+
   /** Cuts off after some seconds, unless that is cancelled before. */
   Future<?> cutOffLater(Runnable cutOff) {
-    return timer.schedule(cutOff, PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+    return timer.schedule(cutOff, patienceMillis, TimeUnit.MILLISECONDS);
   }
 
   @Override

@@ -269,13 +269,13 @@ class BrowserTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-    "working leg straight down",
-    "working leg down five zero toward the tip",
-    "working leg down two zero at two o'clock",
-    "working leg down ten to the left",
-    "working leg level to the right",
-    "working leg down seven five at seven o'clock",
-  })
+        "working leg straight down",
+        "working leg down five zero toward the tip",
+        "working leg down two zero at two o'clock",
+        "working leg down ten to the left",
+        "working leg level to the right",
+        "working leg down seven five at seven o'clock",
+      })
   void theArrowPointsWhereCheckSays(String leg) throws IOException {
     String rig = PagePlan.LINES.replaceAll("working leg .*", leg);
     rig.lines().forEach(this::say);

@@ -213,6 +213,58 @@ class PageServerTest {
     }
   }
 
+  /** As many as may look at once open the stream and never read it; in the end others may look. */
+  @Test
+  void whoDoesNotTakeWhatIsSentIsCutOff() throws Exception {
+    server.close();
+    Feed crowded = new Feed(UnitSystem.INCH_POUND);
+    Talk busy = new Talk(crowded);
+    busy.begin();
+    List<Socket> sockets = new ArrayList<>();
+    server =
+        PageServer.open(
+            new InetSocketAddress(InetAddress.getLoopbackAddress(), 0),
+            Optional.empty(),
+            crowded,
+            Optional.empty(),
+            new SlowClients(200));
+    try {
+      for (int i = 0; i < PageServer.MOST_STREAMS; i++) {
+        sockets.add(silentReader());
+      }
+      int status = streamStatus();
+      assertEquals(503, status);
+      while (status == 503) {
+        busy.say("two wraps");
+        status = streamStatus();
+      }
+      assertEquals(200, status);
+    } finally {
+      for (Socket socket : sockets) {
+        socket.close();
+      }
+    }
+  }
+
+  private Socket silentReader() throws IOException {
+    Socket socket = new Socket();
+    socket.setReceiveBufferSize(4096);
+    socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), server.port()));
+    String request = "GET /events HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\n\r\n";
+    socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+    // Let in, it reads no further.
+    String begun = new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII);
+    assertEquals("HTTP/1.1 200", begun);
+    return socket;
+  }
+
+  private int streamStatus() throws IOException, InterruptedException {
+    HttpResponse<InputStream> response =
+        client.send(request("/events").build(), HttpResponse.BodyHandlers.ofInputStream());
+    response.body().close();
+    return response.statusCode();
+  }
+
   // ---- what it is not for ----
 
   @Test
@@ -242,7 +294,9 @@ class PageServerTest {
         "/.git/config"
       })
   void thereAreNoOtherPaths(String path) throws IOException {
-    assertEquals("404", status("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port()));
+    String status = status("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port());
+    // What is no path at all is refused before it is looked for.
+    assertEquals(path.equals("//") ? "400" : "404", status);
   }
 
   @ParameterizedTest
