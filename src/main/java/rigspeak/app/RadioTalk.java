@@ -62,9 +62,12 @@ final class RadioTalk {
     return meant(words, understanding.understandRadio(words));
   }
 
-  /** Takes what the ear made of an utterance; silence is nothing to remark on. */
+  /** Takes what the ear made of an utterance; where nobody spoke there is nothing to remark on. */
   Optional<Passage> heard(Heard heard) {
-    if (heard instanceof Heard.Silence) {
+    boolean nobodySpoke =
+        heard instanceof Heard.Silence
+            || (heard instanceof Heard.NotUnderstood not && not.reason() == Heard.Reason.NO_VOICE);
+    if (nobodySpoke) {
       return Optional.empty();
     }
     return Optional.of(

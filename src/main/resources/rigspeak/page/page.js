@@ -86,12 +86,12 @@
   // ---- the board ----
 
   const row = (each) => {
-    const line = element('tr', '', {'data-state': each.state});
+    const line = element('tr', '', {role: 'row', 'data-state': each.state});
     line.append(
-      element('th', each.name, {scope: 'row'}),
-      element('td', each.plan, {'data-label': 'Plan: '}),
-      element('td', each.said, {'data-label': 'Said: '}),
-      element('td', each.so, {'data-label': ''}));
+      element('th', each.name, {role: 'rowheader', scope: 'row'}),
+      element('td', each.plan, {role: 'cell', 'data-label': 'Plan: '}),
+      element('td', each.said, {role: 'cell', 'data-label': 'Said: '}),
+      element('td', each.so, {role: 'cell', 'data-label': ''}));
     return line;
   };
 
