@@ -45,7 +45,7 @@ public final class Answers {
     this.form = new Form(detail);
     this.saidBack = new SaidBack(detail);
     this.verdicts = new VerdictWords(form, saidBack);
-    this.losses = new LossWords(form);
+    this.losses = new LossWords(form, Numerals.SPOKEN);
     this.words = cases();
   }
 

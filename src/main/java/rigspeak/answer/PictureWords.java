@@ -105,19 +105,24 @@ public final class PictureWords {
             .orElse("union not said"));
   }
 
-  /** A leg of the rope, where it goes and how long it is. */
+  /** A sling that hangs at the union, and what that is like. */
+  public static List<String> outAndUnion(Rig rig) {
+    return under(out(rig).get(0), union(rig));
+  }
+
+  /** A leg of the rope, how long it is and where it goes. */
   public static List<String> leg(Slot slot, double elevationDeg, double bearingDeg, Rig rig) {
     String length =
         rig.value(slot, Value.Leg.class)
             .flatMap(Value.Leg::length)
             .map(far -> ", " + Figures.distance(far))
             .orElse("");
-    return List.of(SlotWords.title(slot), Figures.direction(elevationDeg, bearingDeg) + length);
+    return under(SlotWords.title(slot) + length, Figures.direction(elevationDeg, bearingDeg));
   }
 
   /** A leg that was said from its other end only: how steep it is, but not to which side. */
   public static List<String> legOfSlope(Slot slot, double elevationDeg) {
-    return List.of(SlotWords.title(slot), slope(elevationDeg) + ", side not said");
+    return List.of(SlotWords.title(slot), Figures.slope(elevationDeg), "side not said");
   }
 
   /** A leg of which only the angle to the other one is known. */
@@ -132,16 +137,18 @@ public final class PictureWords {
 
   /** The load's size and where it points. */
   public static List<String> load(Load load, boolean sideKnown, UnitSystem units) {
-    return List.of(
+    double elevationDeg = load.elevationDeg().nominal();
+    return under(
         loadSize(load, units),
         sideKnown
-            ? Figures.direction(load.elevationDeg().nominal(), load.bearingDeg().nominal())
-            : slope(load.elevationDeg().nominal()) + ", side not known");
+            ? Figures.direction(elevationDeg, load.bearingDeg().nominal())
+            : List.of(Figures.slope(elevationDeg), "side not known"));
   }
 
-  /** How steep something points. */
-  public static String slope(double elevationDeg) {
-    return (elevationDeg < 0 ? "down " : "up ") + Figures.degrees(Math.abs(elevationDeg));
+  private static List<String> under(String first, List<String> rest) {
+    List<String> lines = new ArrayList<>(List.of(first));
+    lines.addAll(rest);
+    return lines;
   }
 
   /** How the picture is to be read. */

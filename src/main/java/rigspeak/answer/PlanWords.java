@@ -20,13 +20,12 @@ import rigspeak.rig.Source;
 import rigspeak.verdict.Check;
 import rigspeak.verdict.Loss;
 import rigspeak.verdict.PathVerdict;
-import rigspeak.verdict.PathVerdict.Outcome;
 import rigspeak.verdict.Verdict;
 
 /** What is said of a plan, and what stands on the card of it. */
 public final class PlanWords {
   private static final Form FORM = new Form(Detail.FULL);
-  private static final LossWords LOSSES = new LossWords(FORM);
+  private static final LossWords LOSSES = new LossWords(FORM, Numerals.WRITTEN);
   private static final VerdictWords VERDICTS = new VerdictWords(FORM, new SaidBack(Detail.FULL));
 
   private PlanWords() {}
@@ -60,6 +59,18 @@ public final class PlanWords {
     List<String> places = hanging.verdict().path().places().stream().map(Places::title).toList();
     String path = "the rope over " + list(places);
     return sentence(hanging.set() ? path : path + ", planned only");
+  }
+
+  /** Which support it is, and on which rope. */
+  public static String support(Hanging hanging, Place place) {
+    String rest =
+        list(
+            hanging.verdict().path().places().stream()
+                .filter(other -> !other.equals(place))
+                .map(Places::title)
+                .toList());
+    String title = PictureWords.title(place);
+    return rest.isEmpty() ? title : title + ", on the rope with " + rest;
   }
 
   /** The verdict on a rope in one line. */
@@ -207,10 +218,5 @@ public final class PlanWords {
   /** "Page 1 of 3". */
   public static String page(int page, int pages) {
     return "Page " + page + " of " + pages;
-  }
-
-  /** Whether a plan may be climbed by. */
-  public static boolean isGood(PlanVerdict verdict) {
-    return verdict.outcome() == Outcome.GOOD;
   }
 }

@@ -38,11 +38,14 @@ final class ListenCommand implements Callable<Integer> {
 
   @Mixin private final EarOptions hearing = new EarOptions();
 
+  @Mixin private final Keeping keeping = new Keeping();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
     ClosingPause pause = live.pause();
+    keeping.begin();
     Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
     Grammar grammar = Grammar.bundled();
     PrintWriter err = spec.commandLine().getErr();
@@ -59,7 +62,7 @@ final class ListenCommand implements Callable<Integer> {
             mouth,
             pause,
             live.lines(),
-            new Report(spec.commandLine().getOut(), json),
+            new Report(spec.commandLine().getOut(), json, keeping),
             err)
         .run();
     return 0;

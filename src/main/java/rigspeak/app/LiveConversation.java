@@ -88,8 +88,8 @@ final class LiveConversation {
   void run() throws IOException, NoSuchDevice {
     try (Speaking speaking = new Speaking(lines.loudspeaker());
         Hearing hearing = new Hearing(lines.microphone(), speaking, ears.get())) {
-      remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
       hearing.deafWhile(List.of(isHeard()));
+      remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
       for (Optional<Heard> heard = hearing.next(); heard.isPresent(); heard = hearing.next()) {
         Optional<Exchange> exchange = session.heard(heard.get());
         if (exchange.isPresent()) {
@@ -213,8 +213,8 @@ final class LiveConversation {
           session.streamEnded();
           speaking.play(List.of(spoken(LineNotice.MICROPHONE_GONE)));
           open(lookedFor(lines::microphone));
-          remarks.println("Listening on " + name() + " again.");
           deafWhile(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard()));
+          remarks.println("Listening on " + name() + " again.");
         }
       }
     }

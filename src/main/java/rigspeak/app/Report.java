@@ -19,14 +19,24 @@ final class Report implements ExchangeListener {
 
   private final PrintWriter out;
   private final boolean json;
+  private final Keeping keeping;
 
   Report(PrintWriter out, boolean json) {
+    this(out, json, new Keeping());
+  }
+
+  /**
+   * @param keeping takes every exchange, too
+   */
+  Report(PrintWriter out, boolean json, Keeping keeping) {
     this.out = out;
     this.json = json;
+    this.keeping = keeping;
   }
 
   @Override
   public void exchange(String verb, Exchange exchange) {
+    keeping.take(exchange);
     if (json) {
       line(json(exchange));
       return;

@@ -28,6 +28,16 @@ final class LineLoudspeaker implements Loudspeaker {
     this.name = name;
     this.line = openLine;
     line.start();
+    begin();
+  }
+
+  /**
+   * Lets the device begin with silence. A sound server drops what comes first to a line that was
+   * started long ago and has had nothing to play, and a tone is over before it is missed.
+   */
+  private void begin() {
+    byte[] silence = new byte[line.available()];
+    line.write(silence, 0, silence.length);
   }
 
   /** The size of buffer that the line should be opened with. */

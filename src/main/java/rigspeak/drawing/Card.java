@@ -20,6 +20,7 @@ import rigspeak.rig.Place;
 public final class Card {
   private static final double EDGE = 36;
   private static final double GAP = 10;
+  private static final double COLUMN_GAP = 18;
   private static final double BODY = 10.5;
   private static final double LABEL = 9.5;
   private static final double VIEWS = 205;
@@ -69,21 +70,42 @@ public final class Card {
   private List<Picture> pages() {
     List<Column> blocks = new ArrayList<>();
     blocks.add(head());
-    blocks.add(steps());
-    for (Hanging hanging : verdict.ropes()) {
-      blocks.add(rope(hanging));
+    blocks.add(beside(steps(), cautions()));
+    List<Hanging> ropes = verdict.ropes();
+    for (int i = 0; i < ropes.size(); i += 2) {
+      Column left = rope(ropes.get(i));
+      blocks.add(beside(left, i + 1 < ropes.size() ? rope(ropes.get(i + 1)) : half()));
+    }
+    for (Hanging hanging : ropes) {
       // The climber's end first: it is what hands are on.
       List<Place> places = new ArrayList<>(hanging.verdict().path().places());
       Collections.reverse(places);
       places.forEach(place -> blocks.add(support(hanging, place)));
     }
-    blocks.add(cautions());
     blocks.add(sources());
     return set(blocks);
   }
 
+  private double width() {
+    return sheet.width - 2 * EDGE;
+  }
+
+  private Column half() {
+    return new Column((width() - COLUMN_GAP) / 2);
+  }
+
+  private Column beside(Column left, Column right) {
+    Column both = column();
+    both.rule();
+    left.marks().forEach(both::add);
+    Spot across = Spot.of(left.width() + COLUMN_GAP, 0);
+    right.marks().forEach(mark -> both.add(mark.movedBy(across)));
+    both.space(Math.max(left.bottom(), right.bottom()));
+    return both;
+  }
+
   private Column column() {
-    return new Column(sheet.width - 2 * EDGE);
+    return new Column(width());
   }
 
   /* ---- the blocks ---- */
@@ -104,7 +126,8 @@ public final class Card {
   }
 
   private Column steps() {
-    Column steps = column();
+    Column steps = half();
+    steps.space(4);
     steps.text(PlanWords.steps(), Type.bold(12));
     if (verdict.steps().isEmpty()) {
       steps.text(PlanWords.noSteps(), Type.plain(BODY));
@@ -134,8 +157,7 @@ public final class Card {
   }
 
   private Column rope(Hanging hanging) {
-    Column rope = column();
-    rope.rule();
+    Column rope = half();
     rope.space(4);
     rope.text(PlanWords.rope(hanging), Type.bold(13));
     rope.outcome(hanging.verdict().outcome(), PlanWords.verdict(hanging.verdict()), "", 12);
@@ -147,7 +169,9 @@ public final class Card {
   private Column support(Hanging hanging, Place place) {
     Subject subject = Subject.judged(hanging.verdict(), place);
     Column support = column();
-    support.text(PictureWords.title(place), Type.bold(12));
+    support.rule();
+    support.space(4);
+    support.text(PlanWords.support(hanging, place), Type.bold(12));
     support.outcome(
         hanging.verdict().outcome(),
         PictureWords.verdict(hanging.verdict(), place),
@@ -170,8 +194,7 @@ public final class Card {
   }
 
   private Column cautions() {
-    Column cautions = column();
-    cautions.rule();
+    Column cautions = half();
     cautions.space(4);
     cautions.text(PlanWords.cautionsTitle(), Type.bold(12));
     PlanWords.cautions().forEach(each -> cautions.text(each, Type.plain(BODY)));

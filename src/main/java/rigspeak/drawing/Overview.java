@@ -49,7 +49,8 @@ final class Overview {
     List<Mark> marks = new ArrayList<>();
     Spot corner = Spot.of(frame.left() + 6, frame.top() + label + 3);
     marks.add(new Mark.Words(corner, PlanWords.overview(), Type.bold(label + 0.5)));
-    marks.addAll(ScaleBar.at(Spot.of(frame.left() + 10, frame.bottom() - 8), scale, units));
+    marks.addAll(
+        ScaleBar.at(Spot.of(frame.left() + 10, frame.bottom() - 8), scale, units, label - 1));
     for (int i = 1; i < stops.size(); i++) {
       Ink ink = stops.get(i).lengthSaid() ? Ink.line(Colour.ROPE, 2.2) : Ink.dashed(Colour.ROPE, 2);
       marks.add(
@@ -64,7 +65,8 @@ final class Overview {
     }
     marks.forEach(labels::keepOff);
     for (Stop stop : stops) {
-      marks.addAll(labels.label(stop.words(), place(stop, origin, scale), Type.bold(label)));
+      marks.addAll(
+          labels.label(stop.words(), List.of(place(stop, origin, scale)), Type.bold(label)));
     }
     return marks;
   }

@@ -3,6 +3,7 @@ package rigspeak.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import rigspeak.answer.Figures;
 import rigspeak.answer.PictureWords;
 import rigspeak.drawing.Ink.Colour;
 import rigspeak.verdict.Load;
@@ -34,9 +35,7 @@ final class SlopeView {
     Spot foot = Spot.of(frame.left() + 4, tail.y() + radius + 18);
     marks.add(
         new Mark.Words(
-            foot,
-            PictureWords.slope(load.elevationDeg().nominal()),
-            Type.bold(label).in(Colour.LOAD)));
+            foot, Figures.slope(load.elevationDeg().nominal()), Type.bold(label).in(Colour.LOAD)));
     return marks;
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import rigspeak.answer.PictureWords;
 import rigspeak.drawing.Ink.Colour;
 import rigspeak.quantity.UnitSystem;
@@ -38,8 +39,8 @@ final class View {
 
   private static final double WRAP = 4.5;
   private static final double SHRINK = 0.96;
-  private static final double THICKEST = 62;
-  private static final double WIDEST_STEM = 110;
+  private static final double THICKEST = 56;
+  private static final double WIDEST_STEM = 94;
 
   private final Subject subject;
   private final Aspect aspect;
@@ -85,7 +86,8 @@ final class View {
     ScaleBar.at(
             Spot.of(frame.left() + MARGIN, frame.bottom() - 10),
             scale,
-            PictureWords.units(subject.said()))
+            PictureWords.units(subject.said()),
+            label - 1)
         .forEach(this::add);
     Wood wood = Wood.of(sizes, aspect, scale, sling);
     wood.marks().forEach(this::add);
@@ -129,7 +131,8 @@ final class View {
 
   /** Picture units a metre: as large as the room allows. */
   private double scale() {
-    double scale = Math.min(THICKEST / sizes.limb().value(), WIDEST_STEM / sizes.stem().value());
+    double scale =
+        share * Math.min(THICKEST / sizes.limb().value(), WIDEST_STEM / sizes.stem().value());
     Area there = Area.around(reach(scale, Spot.of(0, 0)));
     while (scale > 1 && (there.width() > room.width() || there.height() > room.height())) {
       scale *= SHRINK;
@@ -263,22 +266,28 @@ final class View {
   private void label(Wood wood, Spot sling, Spot end) {
     Rig said = subject.said();
     UnitSystem units = PictureWords.units(said);
-    pull.load()
-        .ifPresent(
-            arrow ->
-                put(
-                    PictureWords.load(arrow.load(), arrow.sideKnown(), units),
-                    end.plus(way(arrow)),
-                    Type.bold(label).in(Colour.LOAD)));
+    Optional<Pull.Arrow> load = pull.load();
+    if (load.isPresent()) {
+      Pull.Arrow arrow = load.get();
+      boolean anyWay = aspect == Aspect.PLAN && !arrow.sideKnown();
+      List<Spot> along = anyWay ? List.of(end) : along(end, way(arrow), 1, 0.6);
+      List<String> words = PictureWords.load(arrow.load(), arrow.sideKnown(), units);
+      put(words, along, Type.bold(label).in(Colour.LOAD));
+    }
     for (Pull.Leg leg : pull.legs()) {
-      Spot far = end.plus(aspect.across(leg.heading()).times(leg()));
-      put(words(leg, said), far, Type.plain(label).in(Colour.ROPE));
+      boolean anyWay = aspect == Aspect.PLAN && leg.known() == Pull.Known.SLOPE;
+      Spot way = aspect.across(leg.heading()).times(anyWay ? leg() / 2 : leg());
+      put(words(leg, said), along(end, way, 1, 0.85, 0.7), Type.plain(label).in(Colour.ROPE));
     }
     if (aspect == Aspect.SIDE) {
-      put(PictureWords.limb(said), wood.limbEnd(), Type.plain(label));
-      put(PictureWords.stem(said), wood.stemEnd(), Type.plain(label));
+      put(PictureWords.limb(said), wood.limbSpots(), Type.plain(label));
+      put(PictureWords.stem(said), wood.stemSpots(), Type.plain(label));
       dimension(wood, sling);
     }
+  }
+
+  private static List<Spot> along(Spot from, Spot way, double... shares) {
+    return DoubleStream.of(shares).mapToObj(share -> from.plus(way.times(share))).toList();
   }
 
   private static List<String> words(Pull.Leg leg, Rig said) {
@@ -297,16 +306,18 @@ final class View {
     Spot from = wood.union().plus(away);
     Spot to = sling.plus(away);
     Spot at = from.plus(to.minus(from).times(0.5));
+    Spot below = wood.union().minus(wood.across());
+    List<Spot> union = List.of(below, wood.union().plus(wood.across()));
     if (to.minus(from).length() > 8) {
       add(new Mark.Group("out", Arrows.span(from, to)));
-      put(PictureWords.out(subject.said()), at, Type.plain(label));
+      put(PictureWords.out(subject.said()), List.of(at), Type.plain(label));
+      put(PictureWords.union(subject.said()), union, Type.plain(label));
     } else {
-      put(PictureWords.out(subject.said()), wood.union().plus(wood.across()), Type.plain(label));
+      put(PictureWords.outAndUnion(subject.said()), union, Type.plain(label));
     }
-    put(PictureWords.union(subject.said()), wood.union().minus(wood.across()), Type.plain(label));
   }
 
-  private void put(List<String> lines, Spot near, Type type) {
+  private void put(List<String> lines, List<Spot> near, Type type) {
     marks.addAll(labels.label(lines, near, type));
   }
 }

@@ -18,7 +18,7 @@ final class Pen {
   private static final double HANDLE = 4.0 / 3 * (Math.sqrt(2) - 1);
 
   /** Bold letters are drawn with an outline of this share of their size. */
-  private static final double BOLD = 0.035;
+  private static final double BOLD = 0.022;
 
   private static final int ROUND_JOIN = 1;
 

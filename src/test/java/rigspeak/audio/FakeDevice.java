@@ -20,6 +20,9 @@ final class FakeDevice {
   static final double TONE_HERTZ = 1000;
   static final double TONE_LOUDNESS = 10_000;
 
+  /** Frames in the device's own buffer. */
+  static final int BUFFER = 100;
+
   private final Mixer.Info info;
   private final Class<?> kind;
   private final Predicate<AudioFormat> opens;
@@ -89,7 +92,7 @@ final class FakeDevice {
             switch (method.getName()) {
               case "open" -> open((AudioFormat) arguments[0]);
               case "getFormat" -> form;
-              case "getBufferSize" -> 100 * form.getFrameSize();
+              case "getBufferSize" -> BUFFER * form.getFrameSize();
               case "available" -> available();
               case "read" -> read((byte[]) arguments[0], (int) arguments[2]);
               case "write" -> write((byte[]) arguments[0], (int) arguments[1], (int) arguments[2]);
@@ -115,7 +118,7 @@ final class FakeDevice {
 
   /** A microphone gives sound as fast as time goes by; a loudspeaker always has room. */
   private int available() {
-    int frames = 100;
+    int frames = BUFFER;
     if (kind == TargetDataLine.class && !pulled) {
       double seconds = (System.nanoTime() - openedNanos) / 1e9;
       frames = (int) Math.min(frames, (long) (seconds * form.getSampleRate()) - framesGiven);

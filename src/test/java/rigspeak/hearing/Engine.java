@@ -60,9 +60,11 @@ interface Engine {
   /** The tool's own ear, one and the same for all files, as a crew has it. */
   final class Ours implements Engine {
     private final Ear ear;
+    private final List<String> rows = new ArrayList<>();
 
     Ours(Ear ear) {
       this.ear = ear;
+      ear.watch((words, evidence) -> rows.add(FoundRow.written(words, evidence)));
     }
 
     @Override
@@ -74,13 +76,14 @@ interface Engine {
     public Map<Path, Took> hear(Map<Path, Expected> files) throws IOException {
       Map<Path, Took> took = new LinkedHashMap<>();
       for (Map.Entry<Path, Expected> entry : files.entrySet()) {
+        rows.clear();
         took.put(
             entry.getKey(), took(CorpusMeasurement.heard(ear, entry.getKey(), entry.getValue())));
       }
       return took;
     }
 
-    private static Took took(List<Heard> heard) {
+    private Took took(List<Heard> heard) {
       List<String> words = new ArrayList<>();
       double busy = 0;
       for (Heard one : heard) {
@@ -90,7 +93,7 @@ interface Engine {
         busy += one.when().busySeconds();
       }
       String evidence = heard.stream().map(Ours::evidence).collect(Collectors.joining(" / "));
-      return new Took(words, evidence, busy);
+      return new Took(words, evidence + String.join("", rows), busy);
     }
 
     /** Everything that is told of an utterance but its words and its time. */
