@@ -67,8 +67,11 @@ class RadioLineTest {
   private static final class Air implements Microphone, Loudspeaker {
     private static final int SPOKEN_FOR = 2 * Sound.RATE;
 
+    /** From here on silence goes by no faster than whoever is about to speak can begin. */
+    private static final int LONG_SILENCE = 5 * Sound.RATE;
+
     /** After so much silence nobody will say anything more. */
-    private static final int LONGEST_SILENCE = 60 * Sound.RATE;
+    private static final int LONGEST_SILENCE = 300 * Sound.RATE;
 
     private final Deque<Sound> turns = new ArrayDeque<>();
     private final List<String> events = new ArrayList<>();
@@ -114,6 +117,9 @@ class RadioLineTest {
       if (silent > LONGEST_SILENCE) {
         return END;
       }
+      if (silent > LONG_SILENCE && !onAir) {
+        awaitSpeaker();
+      }
       for (int i = 0; i < most; i++) {
         into[from + i] = at < incoming.length ? incoming[at++] : 0;
       }
@@ -122,6 +128,14 @@ class RadioLineTest {
         notifyAll();
       }
       return most;
+    }
+
+    private void awaitSpeaker() {
+      try {
+        wait(1);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
     }
 
     /** It takes two seconds of the sound that comes in meanwhile. */
