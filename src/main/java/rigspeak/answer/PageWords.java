@@ -63,7 +63,10 @@ public final class PageWords {
 
   public static String load(Load load, UnitSystem units) {
     String size = "Load " + Figures.force(load.resultantN().nominal(), units);
-    String where = Figures.direction(load.elevationDeg().nominal(), load.bearingDeg().nominal());
+    String where =
+        String.join(
+            " ",
+            Figures.direction(load.elevationDeg().nominal(), load.bearingDeg().nominal()));
     return text(sentence(size, where), PictureWords.loadClass(load));
   }
 

@@ -138,12 +138,11 @@ public final class PageMeasurement {
       double with = share(process, keys);
       out.printf(
           Locale.ROOT,
-          "a value a second: %.1f %% of a core without a page, %.1f %% with %d pages, so the pages"
-              + " cost %.1f %%%n",
-          100 * alone,
+          "a value a second, the whole program: %.1f %% of a core with %d pages open, %.1f %% without"
+              + " any%n",
           100 * with,
           PAGES,
-          100 * (with - alone));
+          100 * alone);
     } finally {
       for (InputStream page : pages) {
         page.close();

@@ -216,7 +216,8 @@ class RadioLineTest {
   @Test
   void whatIsSteppedOnIsSpokenAgainFromItsBeginning() throws Exception {
     Air air =
-        new Air("limb eight inches by tape over", "sling choked over", "", "affirm over").steppedOn(0);
+        new Air("limb eight inches by tape over", "sling choked over", "", "affirm over")
+            .steppedOn(0);
     String said = converse(air);
     assertTrue(said.contains("CONFIRMED AS PLANNED"), said);
     assertEquals("stopped", air.events.get(0));
