@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Queue;
 import java.util.function.Supplier;
 import rigspeak.answer.LineNotice;
@@ -146,25 +147,31 @@ final class LiveConversation {
       return loudspeaker.name();
     }
 
-    /** Plays to the end, from the beginning again if the loudspeaker is lost on the way. */
-    void play(Iterable<Sound> parts) throws IOException {
-      while (!played(parts)) {
+    /**
+     * Plays to the end, from the beginning again if the loudspeaker is lost on the way, and says
+     * when that was.
+     */
+    long play(Iterable<Sound> parts) throws IOException {
+      OptionalLong ended = played(parts);
+      while (ended.isEmpty()) {
         remarks.println("The loudspeaker " + name() + " is gone.");
         do {
           loudspeaker.close();
           loudspeaker = lookedFor(lines::loudspeaker);
           // A device that can be opened may still be dead.
-        } while (!played(List.of(spoken(LineNotice.LOUDSPEAKER_BACK))));
+        } while (played(List.of(spoken(LineNotice.LOUDSPEAKER_BACK))).isEmpty());
         remarks.println("Speaking on " + name() + " again.");
+        ended = played(parts);
       }
+      return ended.getAsLong();
     }
 
-    private boolean played(Iterable<Sound> parts) {
+    /** When it ended; never if the loudspeaker was lost. */
+    private OptionalLong played(Iterable<Sound> parts) {
       try {
-        loudspeaker.play(parts);
-        return true;
+        return OptionalLong.of(loudspeaker.play(parts));
       } catch (LostDevice lost) {
-        return false;
+        return OptionalLong.empty();
       }
     }
 
@@ -199,8 +206,7 @@ final class LiveConversation {
     /** The microphone is shut meanwhile: the tool must not hear itself. */
     void deafWhile(Iterable<Sound> parts) throws IOException {
       microphone.shut();
-      speaking.play(parts);
-      microphone.reopen();
+      microphone.reopen(speaking.play(parts));
     }
 
     Optional<Heard> next() throws IOException {

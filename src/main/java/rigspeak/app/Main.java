@@ -36,7 +36,8 @@ import picocli.CommandLine.Command;
       SayCommand.class,
       EnrollCommand.class,
       DevicesCommand.class,
-      BenchCommand.class
+      BenchCommand.class,
+      SoakCommand.class
     })
 public final class Main {
   private Main() {}

@@ -51,7 +51,7 @@ final class LineLoudspeaker implements Loudspeaker {
   }
 
   @Override
-  public void play(Iterable<Sound> parts) throws LostDevice {
+  public long play(Iterable<Sound> parts) throws LostDevice {
     hushed = false;
     long endNanos = System.nanoTime();
     for (Sound part : parts) {
@@ -63,11 +63,14 @@ final class LineLoudspeaker implements Loudspeaker {
       awaitRoom(line.getBufferSize() / 2);
       // The rest is foretold: the line's own drain tells up to 50 ms late that it is empty.
       long restNanos = nanos(line.getBufferSize() - line.available());
-      waitUntil(Math.max(endNanos, System.nanoTime() + restNanos));
+      endNanos = Math.max(endNanos, System.nanoTime() + restNanos);
+      waitUntil(endNanos);
     }
     if (hushed) {
       line.flush();
+      return System.nanoTime();
     }
+    return endNanos;
   }
 
   private void write(byte[] bytes) throws LostDevice {

@@ -259,8 +259,8 @@ class LiveTest {
     }
 
     @Override
-    public void reopen() {
-      line.reopen();
+    public void reopen(long playedNanos) {
+      line.reopen(playedNanos);
       if (script.isEmpty()) {
         line.end();
       } else {

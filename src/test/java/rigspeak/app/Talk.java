@@ -19,8 +19,10 @@ final class Talk implements AutoCloseable {
   /** An answer is over when it has been quiet for so long: longer than any pause within one. */
   private static final double OVER_SECONDS = 0.8;
 
+  private static final int MOST_AGAIN = 2;
+
   /** Nothing here takes so long on a machine that is not stuck. */
-  static final double PATIENCE_SECONDS = 120;
+  static final double PATIENCE_SECONDS = 300;
 
   private final SoundLoop loop;
   private final Process process;
@@ -53,14 +55,25 @@ final class Talk implements AutoCloseable {
     return talk;
   }
 
-  /** Says a recording and waits until it has been answered. */
+  /**
+   * Says a recording and waits until it has been answered. What is not understood is said again, as
+   * a person would: a machine that is busy makes holes in the sound, as a bad radio link does.
+   */
   Answered say(Path wav) throws IOException, InterruptedException {
+    Answered answered = sayOnce(wav);
+    for (int again = 0; again < MOST_AGAIN && answered.asksToSayAgain(); again++) {
+      answered = sayOnce(wav);
+    }
+    return answered;
+  }
+
+  private Answered sayOnce(Path wav) throws IOException, InterruptedException {
     loop.say(wav);
     JsonNode exchange = awaitExchange();
     return new Answered(exchange, hearOut());
   }
 
-  /** The same, of whose answer only the beginning is waited for. */
+  /** Says it once, and of the answer only the beginning is waited for. */
   Answered sayAndHearBeginning(Path wav, double seconds) throws IOException, InterruptedException {
     loop.say(wav);
     JsonNode exchange = awaitExchange();
@@ -132,6 +145,10 @@ final class Talk implements AutoCloseable {
   record Answered(JsonNode exchange, Sound answer) {
     String said() {
       return exchange.get("said").asText();
+    }
+
+    private boolean asksToSayAgain() {
+      return exchange.at("/meaning/reason").asText().equals("no_such_sentence");
     }
 
     /** All that was answered, as text. */

@@ -5,6 +5,7 @@ import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.LineUnavailableException;
@@ -30,7 +31,7 @@ final class FakeDevice {
   private final ByteArrayOutputStream played = new ByteArrayOutputStream();
   private AudioFormat form;
   private long openedNanos;
-  private long framesGiven;
+  private final AtomicLong framesGiven = new AtomicLong();
   private volatile boolean muted;
   private volatile boolean pulled;
 
@@ -65,6 +66,14 @@ final class FakeDevice {
   /** Pulls its plug: it says that there is sound and gives none, has room and takes nothing. */
   void pull() {
     pulled = true;
+  }
+
+  /** Waits until so many more frames have been taken from it. */
+  void awaitGiven(int frames) {
+    long wanted = framesGiven.get() + frames;
+    while (framesGiven.get() < wanted) {
+      Thread.onSpinWait();
+    }
   }
 
   /** Gives silence from now on. */
@@ -106,7 +115,7 @@ final class FakeDevice {
     if (opens.test(wanted)) {
       form = wanted;
       openedNanos = System.nanoTime();
-      framesGiven = 0;
+      framesGiven.set(0);
       return null;
     }
     // Both are seen: the one where another program has the device, the other where it lied.
@@ -121,7 +130,7 @@ final class FakeDevice {
     int frames = BUFFER;
     if (kind == TargetDataLine.class && !pulled) {
       double seconds = (System.nanoTime() - openedNanos) / 1e9;
-      frames = (int) Math.min(frames, (long) (seconds * form.getSampleRate()) - framesGiven);
+      frames = (int) Math.min(frames, (long) (seconds * form.getSampleRate()) - framesGiven.get());
     }
     return frames * form.getFrameSize();
   }
@@ -132,7 +141,8 @@ final class FakeDevice {
     }
     int channels = form.getChannels();
     for (int at = 0; at < count; at += 2 * channels) {
-      double phase = 2 * Math.PI * TONE_HERTZ * framesGiven++ / form.getSampleRate();
+      double phase =
+          2 * Math.PI * TONE_HERTZ * framesGiven.getAndIncrement() / form.getSampleRate();
       int step = muted ? 0 : (int) Math.round(TONE_LOUDNESS * Math.sin(phase));
       for (int channel = 0; channel < channels; channel++) {
         into[at + 2 * channel] = (byte) step;
