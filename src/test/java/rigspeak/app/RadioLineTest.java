@@ -140,7 +140,7 @@ class RadioLineTest {
 
     /** It takes two seconds of the sound that comes in meanwhile. */
     @Override
-    public synchronized void play(Iterable<Sound> parts) {
+    public synchronized long play(Iterable<Sound> parts) {
       onAir = true;
       hushed = false;
       heardWhileOnAir = 0;
@@ -162,6 +162,7 @@ class RadioLineTest {
       if (!hushed) {
         next();
       }
+      return System.nanoTime();
     }
 
     @Override
@@ -174,7 +175,7 @@ class RadioLineTest {
     public void shut() {}
 
     @Override
-    public void reopen() {}
+    public void reopen(long playedNanos) {}
 
     @Override
     public void close() {}
