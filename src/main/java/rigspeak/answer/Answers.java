@@ -221,7 +221,7 @@ public final class Answers {
     return List.of(Utterance.calm(text(done, good ? now : "")), standing);
   }
 
-  private static String change(Change change) {
+  static String change(Change change) {
     return switch (change) {
       case SET -> "set";
       case MOVE -> "move";

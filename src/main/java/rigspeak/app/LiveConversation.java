@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Queue;
 import java.util.function.Supplier;
 import rigspeak.answer.LineNotice;
 import rigspeak.audio.LostDevice;
@@ -31,7 +32,8 @@ final class LiveConversation {
   private final Mouth mouth;
   private final ClosingPause pause;
   private final Lines lines;
-  private final Report report;
+  private final Queue<String> typed;
+  private final ExchangeListener report;
   private final PrintWriter remarks;
 
   /** Where microphone and loudspeaker come from, each time they are needed. */
@@ -53,20 +55,23 @@ final class LiveConversation {
    * A conversation that has not begun.
    *
    * @param key what is as good as the call
+   * @param typed what somebody else types for the climber; it is taken between two utterances
    * @param ears loads the recogniser; asked once, when microphone and loudspeaker are there, so
    *     that nobody waits for it only to be told that they are not
    */
   LiveConversation(
       Session session,
       Key key,
+      Queue<String> typed,
       Supplier<Ear> ears,
       Mouth mouth,
       ClosingPause pause,
       Lines lines,
-      Report report,
+      ExchangeListener report,
       PrintWriter remarks) {
     this.session = session;
     this.key = key;
+    this.typed = typed;
     this.ears = ears;
     this.mouth = mouth;
     this.pause = pause;
@@ -93,6 +98,9 @@ final class LiveConversation {
         }
         if (key.wasPressed()) {
           answer(session.called(), hearing);
+        }
+        for (String words = typed.poll(); words != null; words = typed.poll()) {
+          answer(session.said(words), hearing);
         }
       }
     }

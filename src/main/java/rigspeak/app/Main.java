@@ -30,6 +30,8 @@ import picocli.CommandLine.Command;
       TypeCommand.class,
       CheckCommand.class,
       PlanCommand.class,
+      ConfirmCommand.class,
+      GroundCommand.class,
       TranscribeCommand.class,
       SayCommand.class,
       EnrollCommand.class,

@@ -14,7 +14,7 @@ import rigspeak.answer.Utterance;
 import rigspeak.rig.Slot;
 
 /** Prints exchanges for a person, or as one JSON object a line. */
-final class Report {
+final class Report implements ExchangeListener {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final PrintWriter out;
@@ -34,12 +34,8 @@ final class Report {
     this.keeping = keeping;
   }
 
-  /**
-   * Prints one exchange.
-   *
-   * @param verb "heard" or "said"
-   */
-  void exchange(String verb, Exchange exchange) {
+  @Override
+  public void exchange(String verb, Exchange exchange) {
     keeping.take(exchange);
     if (json) {
       line(json(exchange));

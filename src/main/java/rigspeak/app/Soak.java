@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -55,6 +56,7 @@ final class Soak {
     new LiveConversation(
             new Session(grammar, Attention.asleep(WINDOW_SECONDS)),
             key,
+            new ArrayDeque<>(),
             () -> ear,
             mouth,
             ClosingPause.ORDINARY,

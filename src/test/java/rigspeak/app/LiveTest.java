@@ -201,6 +201,7 @@ class LiveTest {
     new LiveConversation(
             session,
             key,
+            new ArrayDeque<>(),
             () -> ear,
             mouth,
             ClosingPause.ORDINARY,
