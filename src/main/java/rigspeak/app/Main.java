@@ -32,6 +32,7 @@ import picocli.CommandLine.Command;
       TranscribeCommand.class,
       SayCommand.class,
       EnrollCommand.class,
+      DrillCommand.class,
       DevicesCommand.class,
       BenchCommand.class
     })

@@ -44,12 +44,17 @@ final class ProfileFiles {
 
   /** Writes the whole file or nothing: a profile that is there stays until the new one is whole. */
   static void write(Path file, Profile profile) throws IOException {
+    write(file, profile.text());
+  }
+
+  /** The same of any text. */
+  static void write(Path file, String text) throws IOException {
     Path whole = file.toAbsolutePath();
     Files.createDirectories(whole.getParent());
     Path beside = Files.createTempFile(whole.getParent(), whole.getFileName().toString(), ".new");
     try {
       try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-        ByteBuffer bytes = StandardCharsets.UTF_8.encode(profile.text());
+        ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
         while (bytes.hasRemaining()) {
           channel.write(bytes);
         }
