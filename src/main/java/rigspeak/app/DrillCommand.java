@@ -50,8 +50,8 @@ import rigspeak.speaking.EarSound;
 final class DrillCommand implements Callable<Integer> {
   private static final int MOST_QUESTIONS = 500;
 
-  @Parameters(arity = "1", paramLabel = "TRAINEE", description = "whose answers are kept")
-  private String trainee;
+  @Parameters(arity = "0..1", paramLabel = "TRAINEE", description = "whose answers are kept")
+  private String trainee = "";
 
   @Option(names = "--file", paramLabel = "FILE", description = "where they are kept instead")
   private Path file;
@@ -139,6 +139,9 @@ final class DrillCommand implements Callable<Integer> {
   }
 
   private void checkOptions() {
+    if (trainee.isEmpty()) {
+      throw usage("Say whose answers are kept, for example: rigspeak drill juno.");
+    }
     if (!trainee.matches("[\\p{L}\\p{N}_-]+")) {
       throw usage("A trainee's name is letters, figures, - and _, not " + trainee + ".");
     }

@@ -34,7 +34,7 @@ import rigspeak.verdict.Verdict;
  */
 public final class AnswerKey {
   /** Fewer samples than a verdict takes; so "go" and "holds" keep more back than a verdict does. */
-  private static final int SAMPLES = 400;
+  private static final int SAMPLES = 64;
 
   /** What may be used of a limit at worst where the answer is "go" or "holds". */
   private static final double WELL_WITHIN = 0.9;
@@ -232,9 +232,12 @@ public final class AnswerKey {
         if (rig.isEmpty()) {
           return Optional.empty();
         }
+        AtItsWord.Use use = rig.get().uses().get(CheckKind.SLIP);
+        if (use.share() > NOT_WITHIN) {
+          continue;
+        }
         double worst = rig.get().worst(CheckKind.SLIP, SAMPLES);
         if (worst <= WELL_WITHIN) {
-          AtItsWord.Use use = rig.get().uses().get(CheckKind.SLIP);
           return Optional.of(
               answered(new Figure(turns, 0), new Grounds.OfGrip(use.demand(), use.capacity())));
         }
@@ -352,6 +355,9 @@ public final class AnswerKey {
         }
         if (most >= WELL_OVER) {
           return named(Choice.REFUSE, overItsLimit(rig.get()));
+        }
+        if (rig.get().worst(SAMPLES) > WELL_WITHIN) {
+          return Optional.empty();
         }
       }
       PathVerdict verdict = judge.judge(path, UsualRig.PLACE);

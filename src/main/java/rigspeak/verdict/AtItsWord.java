@@ -72,6 +72,11 @@ public final class AtItsWord {
     return Survey.worst(rig, kind, samples);
   }
 
+  /** The most that any check may use of its limit over all that may be true. */
+  public double worst(int samples) {
+    return Survey.worst(rig, samples);
+  }
+
   /** What happens if it lets go. */
   public Loss ifLost() {
     return new IfLost(path, supports.known(), 0).at(place);
