@@ -48,6 +48,7 @@ class ArchitectureTest {
       dialogue  | meaning verdict catalogue rig quantity                    |
       answer    | dialogue verdict catalogue mechanics meaning rig quantity |
       speaking  | audio                                                     | freetts
+      drawing   | answer verdict rig quantity                               |
       app       | *                                                         | picocli jackson
       """;
 
@@ -86,7 +87,8 @@ class ArchitectureTest {
     "rigspeak.grammar..",
     "rigspeak.meaning..",
     "rigspeak.dialogue..",
-    "rigspeak.answer.."
+    "rigspeak.answer..",
+    "rigspeak.drawing.."
   };
 
   private static final Map<String, Row> ROWS = new LinkedHashMap<>();

@@ -190,7 +190,7 @@ final class Amounts {
   }
 
   /** A tenth below ten, then what leaves two figures of a number, at most a hundred. */
-  private static double step(double number) {
+  static double step(double number) {
     if (number < 10) {
       return 0.1;
     }

@@ -36,7 +36,7 @@ public record Rope(List<Support> all, Place present) {
     return at(present);
   }
 
-  Support at(Place place) {
+  public Support at(Place place) {
     return all.get(place.redirect());
   }
 
@@ -78,7 +78,7 @@ public record Rope(List<Support> all, Place present) {
   }
 
   /** What the rope runs over when it runs over this support too. */
-  RopePath path(Place place) {
+  public RopePath path(Place place) {
     Map<Place, Rig> supports = new TreeMap<>();
     for (Place other : places()) {
       if (other.isMainPoint() || other.equals(place) || at(other).state() != Support.State.OFF) {

@@ -71,7 +71,8 @@ public record PathVerdict(
     return supports.entrySet().stream().max(worse).orElseThrow().getKey();
   }
 
-  private static Outcome outcome(Verdict verdict) {
+  /** What comes of one support by itself. */
+  public static Outcome outcome(Verdict verdict) {
     if (verdict instanceof Judged judged) {
       return switch (judged.rating()) {
         case GOOD -> Outcome.GOOD;
