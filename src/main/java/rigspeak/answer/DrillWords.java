@@ -32,7 +32,8 @@ public final class DrillWords {
           .on(Line.Again.class, again -> again(again.question()))
           .on(
               Line.AgainSure.class,
-              again -> "Say how sure, sure, nearly sure, a guess, or for example seventy percent.")
+              again ->
+                  "Say how sure, sure, nearly sure, only a guess, or for example seventy percent.")
           .on(Line.Closing.class, DrillWords::closing)
           .all();
 
