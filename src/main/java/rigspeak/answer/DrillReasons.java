@@ -121,8 +121,8 @@ final class DrillReasons {
     return switch (asking) {
       case INSIDE ->
           sentence(
-              "the rope bends by " + whole(HALF_TURN - inside),
-              "and straight on would be one eight zero");
+              "straight on would be one eight zero",
+              "and the rope bends by " + whole(HALF_TURN - inside));
       case BEND, INSIDE_OF_BEND ->
           sentence(
               "bend and inside angle add up to one eight zero",
@@ -156,17 +156,17 @@ final class DrillReasons {
   }
 
   private static String unions(Asking asking, Grounds.OfUnions unions) {
+    boolean before = asking == Asking.MORE;
     return sentence(
-        (asking == Asking.MORE ? "before the limb at the union took " : "the first takes ")
+        (before ? "before the change the limb at the union takes " : "the first takes ")
             + Amounts.shareOf(unions.first(), COUNTED),
-        (asking == Asking.MORE ? "now " : "the second ")
-            + Amounts.shareOf(unions.second(), COUNTED));
+        (before ? "after it " : "the second ") + Amounts.shareOf(unions.second(), "it"));
   }
 
   private static String grip(Grounds.OfGrip grip) {
     return sentence(
         "it is pushed along by " + Amounts.force(grip.pushN(), UnitSystem.INCH_POUND, Round.UP),
-        "and the grip at my word is "
+        "and the grip as said is "
             + Amounts.force(grip.heldN(), UnitSystem.INCH_POUND, Round.DOWN));
   }
 
