@@ -203,16 +203,12 @@ final class DrillChart {
   private String when(Optional<Memory> memory) {
     return memory
         .map(
-            known -> {
-              double days = (known.dueSeconds() - nowSeconds) / (double) Schedule.DAY;
-              String when =
-                  known.isDue(nowSeconds)
-                      ? "due now"
-                      : String.format(Locale.ROOT, "in %.1f days", days);
-              return when
-                  + String.format(
-                      Locale.ROOT, ", known %.0f %%", 100 * Schedule.remembered(known, nowSeconds));
-            })
+            known ->
+                String.format(
+                    Locale.ROOT,
+                    "due %s, known %.0f %%",
+                    DrillReport.due(known, nowSeconds),
+                    100 * Schedule.remembered(known, nowSeconds)))
         .orElse("not asked yet");
   }
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -50,7 +49,6 @@ final class DrillDueCommand implements Callable<Integer> {
   private static String when(Memory memory, long now) {
     String known =
         String.format(Locale.ROOT, ", known %.0f %%", 100 * Schedule.remembered(memory, now));
-    String day = Instant.ofEpochSecond(memory.dueSeconds()).toString();
-    return (memory.isDue(now) ? "due now" : "due " + day) + known;
+    return "due " + DrillReport.due(memory, now) + known;
   }
 }

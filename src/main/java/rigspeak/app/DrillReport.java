@@ -126,13 +126,18 @@ final class DrillReport {
   }
 
   private String due(Progress progress, Skill skill) {
-    Memory memory = progress.memory(skill).orElseThrow();
-    return memory.isDue(nowSeconds)
-        ? "now"
-        : String.format(
-            Locale.ROOT,
-            "in %.1f days",
-            (memory.dueSeconds() - nowSeconds) / (double) Schedule.DAY);
+    return due(progress.memory(skill).orElseThrow(), nowSeconds);
+  }
+
+  /** Now, or in how many minutes or days. */
+  static String due(Memory memory, long nowSeconds) {
+    long seconds = memory.dueSeconds() - nowSeconds;
+    if (memory.isDue(nowSeconds)) {
+      return "now";
+    }
+    return seconds < Schedule.DAY
+        ? String.format(Locale.ROOT, "in %d minutes", (seconds + 59) / 60)
+        : String.format(Locale.ROOT, "in %.1f days", seconds / (double) Schedule.DAY);
   }
 
   // ---- CSV ----

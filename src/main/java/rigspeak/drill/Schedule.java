@@ -13,7 +13,7 @@ import rigspeak.drill.Memory.Phase;
  * 1 to 10; the chance after t days is {@code (1 + F t / S)^-w20} with {@code F = 0.9^(-1/w20) - 1}.
  * What each answer makes of S and D is said at the methods. Days are whole, as in the reference
  * implementation. Left out: fitting the weights to a person. Source: the algorithm's public
- * description and the reference implementation py-fsrs 6 (docs/sources.md, 68); see decision 0022.
+ * description and the reference implementation py-fsrs 6 (docs/sources.md, 26); see decision 0022.
  *
  * <p>Tested by the reference implementation's own intervals and memory state.
  */
