@@ -43,7 +43,7 @@ final class DrillReasons {
   static String number(Asking asking, double value) {
     return switch (asking) {
       case INSIDE, BEND, INSIDE_OF_BEND -> Amounts.degrees(Math.rint(Math.abs(value)));
-      case FACTOR, MORE -> hundredths(value) + " times";
+      case FACTOR, MORE -> times(value);
       case WRAPS -> SaidBack.wraps((int) Math.rint(value));
       case DROP, HARD -> feet(value);
       default -> Numbers.whole(Math.round(value));
@@ -72,6 +72,15 @@ final class DrillReasons {
       case GO -> "go";
       case REFUSE -> "refuse";
       case NOBODY_CAN_SAY -> "nobody can say";
+    };
+  }
+
+  private static String times(double value) {
+    String words = hundredths(value);
+    return switch (words) {
+      case "one" -> "once";
+      case "two" -> "twice";
+      default -> words + " times";
     };
   }
 
@@ -152,7 +161,7 @@ final class DrillReasons {
   }
 
   private static String factor(Load load) {
-    return hundredths(load.angleFactor().map(f -> f.nominal()).orElse(0.0)) + " times";
+    return times(load.angleFactor().map(f -> f.nominal()).orElse(0.0));
   }
 
   private static String unions(Asking asking, Grounds.OfUnions unions) {
@@ -206,8 +215,8 @@ final class DrillReasons {
       Change heard = plan.second().get(i);
       if (!planned.equals(heard)) {
         return text(
-            DrillQuestions.said("the plan has ", planned),
-            DrillQuestions.said("read back was ", heard));
+            DrillQuestions.said("planned, ", planned),
+            DrillQuestions.said("read back, ", heard));
       }
     }
     return "All three were read back as planned.";

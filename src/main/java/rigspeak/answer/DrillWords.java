@@ -78,18 +78,19 @@ public final class DrillWords {
     Question question = marked.question();
     Answered answered = marked.answered();
     return text(
-        answered.isRight() ? "Right." : "Wrong.",
-        answered.isRight() ? "" : youSaid(question, answered.response()),
+        answered.isRight() ? "Right." : wrong(question, answered.response()),
         DrillReasons.truth(question),
         DrillReasons.reason(question));
   }
 
-  private static String youSaid(Question question, Response response) {
-    if (response instanceof Response.Amount number) {
-      return sentence("you said " + DrillReasons.number(question.asking(), number.value()));
+  /** What was heard is said back, so that somebody misheard knows; who said nothing knows. */
+  private static String wrong(Question question, Response response) {
+    if (response instanceof Response.Amount amount) {
+      String number = DrillReasons.number(question.asking(), amount.value());
+      return text("Wrong.", sentence("you said " + number));
     }
     if (response instanceof Response.Named named) {
-      return sentence("you said " + DrillReasons.choice(named.choice()));
+      return text("Wrong.", sentence("you said " + DrillReasons.choice(named.choice())));
     }
     return "";
   }
