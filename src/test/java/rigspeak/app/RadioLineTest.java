@@ -132,7 +132,8 @@ class RadioLineTest {
 
     private void awaitSpeaker() {
       try {
-        wait(1);
+        // Whoever reads looks again.
+        TimeUnit.MILLISECONDS.timedWait(this, 1);
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
       }
