@@ -1,0 +1,70 @@
+package rigspeak.hearing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import edu.cmu.sphinx.frontend.FloatData;
+import edu.cmu.sphinx.linguist.acoustic.tiedstate.tiedmixture.MixtureComponentSet;
+import edu.cmu.sphinx.linguist.acoustic.tiedstate.tiedmixture.PrunableMixtureComponent;
+import java.util.ArrayList;
+import java.util.SplittableRandom;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Second opinion: Sphinx4's own search for the best densities, which the code book stands for. */
+class CodeBookTest {
+  private static final int STREAMS = 3;
+  private static final int COUNT = 128;
+  private static final int SIZE = 13;
+  private static final int FRAMES = 200;
+  private static final float LEAST_VARIANCE = 1e-4f;
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 4, 8})
+  void theBestDensitiesAndWhatTheyAreWorthAreTheSameToTheLastBit(int top) {
+    SplittableRandom dice = new SplittableRandom(top);
+    float[][][] means = new float[STREAMS][COUNT][];
+    float[][][] variances = new float[STREAMS][COUNT][];
+    ArrayList<PrunableMixtureComponent[]> components = new ArrayList<>();
+    for (int stream = 0; stream < STREAMS; stream++) {
+      PrunableMixtureComponent[] ofStream = new PrunableMixtureComponent[COUNT];
+      for (int k = 0; k < COUNT; k++) {
+        means[stream][k] = numbers(dice, SIZE, -2, 2);
+        // Some are below the floor.
+        variances[stream][k] = numbers(dice, SIZE, 0, k % 10 == 0 ? 2e-4 : 2);
+        ofStream[k] =
+            new PrunableMixtureComponent(
+                means[stream][k],
+                null,
+                null,
+                variances[stream][k],
+                null,
+                null,
+                0,
+                LEAST_VARIANCE,
+                k);
+      }
+      components.add(ofStream);
+    }
+    MixtureComponentSet theirs = new MixtureComponentSet(components, top);
+    CodeBook ours = new CodeBook(means, variances, LEAST_VARIANCE, top);
+    for (int i = 0; i < FRAMES; i++) {
+      FloatData frame = new FloatData(numbers(dice, STREAMS * SIZE, -3, 3), 16_000, 160L * (i + 1));
+      theirs.updateTopScores(frame);
+      ours.hear(frame);
+      for (int stream = 0; stream < STREAMS; stream++) {
+        for (int place = 0; place < top; place++) {
+          assertEquals(theirs.getTopGauId(stream, place), ours.number(stream, place));
+          assertEquals(theirs.getTopGauScore(stream, place), ours.score(stream, place), 0);
+        }
+      }
+    }
+  }
+
+  private static float[] numbers(SplittableRandom dice, int count, double low, double high) {
+    float[] numbers = new float[count];
+    for (int i = 0; i < count; i++) {
+      numbers[i] = (float) dice.nextDouble(low, high);
+    }
+    return numbers;
+  }
+}
