@@ -121,7 +121,7 @@ class RigDrawingTest {
     assertEquals("img", svg.getAttribute("role"));
     assertEquals("Redirect one", svg.getAttribute("aria-label"));
     String description = svg.getElementsByTagName("desc").item(0).getTextContent();
-    assertTrue(description.contains("load"), description);
+    assertTrue(description.contains("Load"), description);
     assertTrue(description.contains("Limb 30 cm"), description);
   }
 
