@@ -9,20 +9,21 @@ import rigspeak.drawing.Ink.Colour;
  * label, or as little of them as can be.
  */
 final class Labels {
-  private static final double[] DISTANCES = {5, 12, 20, 32, 46, 62, 80, 100};
+  private static final double[] DISTANCES = {5, 12, 20, 32, 46, 62, 80, 100, 125, 155};
   private static final int DIRECTIONS = 24;
+  private static final int CORNERS = 16;
   private static final double PADDING = 2;
 
   /** From here on a thin line leads from a label to what it names. */
   private static final double FAR = 15;
 
   /** What stands against a place: more than any distance weighs. */
-  private static final double COVERS_LABEL = 400;
+  private static final double COVERS_LABEL = 2000;
 
-  private static final double COVERS_LINE = 55;
+  private static final double COVERS_LINE = 80;
   private static final double LEADER_CROSSES = 40;
   private static final double SECOND_BEST = 4;
-  private static final double LEAVES = 1000;
+  private static final double LEAVES = 10_000;
 
   private record Segment(Spot from, Spot to) {}
 
@@ -50,8 +51,7 @@ final class Labels {
         lines.add(new Segment(spots.get(spots.size() - 1), spots.get(0)));
       }
     } else if (mark instanceof Mark.Ring ring) {
-      Spot reach = Spot.of(ring.radius(), ring.radius());
-      taken.add(Area.around(List.of(ring.centre().minus(reach), ring.centre().plus(reach))));
+      keepOff(round(ring));
     } else if (mark instanceof Mark.Words words) {
       taken.add(words.area());
     } else if (mark instanceof Mark.Group group) {
@@ -61,6 +61,17 @@ final class Labels {
 
   void keepOff(Area area) {
     taken.add(area);
+  }
+
+  /** A label may lie inside a ring, but not on its line. */
+  private static Mark round(Mark.Ring ring) {
+    List<Spot> spots = new ArrayList<>();
+    for (int i = 0; i < CORNERS; i++) {
+      double turn = 2 * Math.PI * i / CORNERS;
+      Spot way = Spot.of(Math.cos(turn), Math.sin(turn)).times(ring.radius());
+      spots.add(ring.centre().plus(way));
+    }
+    return new Mark.Track(spots, true, ring.ink());
   }
 
   /**

@@ -221,37 +221,44 @@ class PlanTest {
   }
 
   /** Against the numbers of check, over the rigs that were worked out apart. */
-  @ParameterizedTest
-  @MethodSource("worked")
-  void theArrowOnTheCardPointsAsCheckSays(WorkedRigs.Direction worked) throws IOException {
-    Path plan = Files.writeString(folder.resolve("rig.txt"), worked.said());
-    JsonNode json = Cli.run("check", "--json", plan).json().get(0);
-    double elevation =
-        Math.toRadians(json.at("/supports/redirect_1/elevation_deg/nominal").asDouble());
-    double bearing = Math.toRadians(json.at("/supports/redirect_1/bearing_deg/nominal").asDouble());
+  @Test
+  void theArrowsOnTheCardPointAsCheckSays() throws IOException {
+    int compared = 0;
+    for (WorkedRigs.Direction worked : WorkedRigs.directions()) {
+      String said = String.join("\n", WORDS.get("BASE")) + "\n" + worked.said();
+      Path plan = Files.writeString(folder.resolve("rig.txt"), said);
+      JsonNode json = Cli.run("check", "--json", plan).json().get(0);
+      List<Document> sheets = sheets(plan);
+      for (String support : List.of("main_point", "redirect_1")) {
+        JsonNode numbers = json.at("/supports/" + support);
+        if (numbers.has("elevation_deg")) {
+          assertDrawn(numbers, sheets, support + " of " + worked.name());
+          compared++;
+        }
+      }
+    }
+    assertTrue(compared >= 20, compared + " supports");
+  }
+
+  /** One of the arrows of each view is this load's. */
+  private static void assertDrawn(JsonNode numbers, List<Document> sheets, String what) {
+    double elevation = Math.toRadians(numbers.at("/elevation_deg/nominal").asDouble());
+    double bearing = Math.toRadians(numbers.at("/bearing_deg/nominal").asDouble());
     double tip = Math.cos(elevation) * Math.cos(bearing);
     double left = Math.cos(elevation) * Math.sin(bearing);
     double up = Math.sin(elevation);
-    int seen = 0;
-    for (Document sheet : sheets(plan)) {
-      for (DrawnArrow arrow : DrawnArrow.all(sheet, "slope")) {
-        arrow.assertPoints(Math.cos(elevation), up, "slope");
-        seen++;
-      }
-      for (DrawnArrow arrow : DrawnArrow.all(sheet, "side")) {
-        arrow.assertPoints(tip, up, "side");
-        seen++;
-      }
-      for (DrawnArrow arrow : DrawnArrow.all(sheet, "plan")) {
-        arrow.assertPoints(tip, left, "plan");
-        seen++;
-      }
-    }
-    assertTrue(seen >= 2, seen + " arrows");
+    assertTrue(hasArrow(sheets, "slope", Math.cos(elevation), up), "slope of " + what);
+    boolean sideOn = Math.hypot(tip, up) < 0.7;
+    assertTrue(sideOn || hasArrow(sheets, "side", tip, up), "side of " + what);
+    // Of the main point it may not have been said to which side it is pulled.
+    boolean endOn = Math.hypot(tip, left) < 0.7 || what.startsWith("main");
+    assertTrue(endOn || hasArrow(sheets, "plan", tip, left), "plan of " + what);
   }
 
-  static List<WorkedRigs.Direction> worked() throws IOException {
-    return WorkedRigs.directions();
+  private static boolean hasArrow(List<Document> sheets, String aspect, double x, double up) {
+    return sheets.stream()
+        .flatMap(sheet -> DrawnArrow.all(sheet, aspect).stream())
+        .anyMatch(arrow -> arrow.pointsWithinHalfADegree(x, up));
   }
 
   @Test
@@ -284,7 +291,7 @@ class PlanTest {
     Path plan =
         Files.writeString(
             folder.resolve("rig.txt"),
-            "# plan: </text><script>alert(1)</script>\n" + worked().get(0).said());
+            "# plan: </text><script>alert(1)</script>\n" + WorkedRigs.directions().get(0).said());
     for (Document sheet : sheets(plan)) {
       assertEquals(0, sheet.getElementsByTagName("script").getLength());
       assertTrue(sheet.getDocumentElement().getTextContent().contains("<script>alert(1)"));

@@ -50,8 +50,17 @@ public record DrawnArrow(double x, double up) {
 
   /** Its angle is that of this way, within half a degree. */
   public void assertPoints(double alongX, double upward, String what) {
-    double apart = Math.IEEEremainder(Math.atan2(up, x) - Math.atan2(upward, alongX), 2 * Math.PI);
-    assertEquals(0, Math.toDegrees(apart), HALF_A_DEGREE, what);
+    assertEquals(0, degreesFrom(alongX, upward), HALF_A_DEGREE, what);
+  }
+
+  /** Whether its angle is that of this way, within half a degree. */
+  public boolean pointsWithinHalfADegree(double alongX, double upward) {
+    return Math.abs(degreesFrom(alongX, upward)) <= HALF_A_DEGREE;
+  }
+
+  private double degreesFrom(double alongX, double upward) {
+    double apart = Math.atan2(up, x) - Math.atan2(upward, alongX);
+    return Math.toDegrees(Math.IEEEremainder(apart, 2 * Math.PI));
   }
 
   /** A file that is not well-formed is refused. */
