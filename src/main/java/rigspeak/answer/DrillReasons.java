@@ -215,8 +215,7 @@ final class DrillReasons {
       Change heard = plan.second().get(i);
       if (!planned.equals(heard)) {
         return text(
-            DrillQuestions.said("planned, ", planned),
-            DrillQuestions.said("read back, ", heard));
+            DrillQuestions.said("planned, ", planned), DrillQuestions.said("read back, ", heard));
       }
     }
     return "All three were read back as planned.";
