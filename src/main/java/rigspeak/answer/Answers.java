@@ -45,7 +45,7 @@ public final class Answers {
     this.form = new Form(detail);
     this.saidBack = new SaidBack(detail);
     this.verdicts = new VerdictWords(form, saidBack);
-    this.losses = new LossWords(form);
+    this.losses = new LossWords(form, Numerals.SPOKEN);
     this.words = cases();
   }
 
@@ -221,7 +221,7 @@ public final class Answers {
     return List.of(Utterance.calm(text(done, good ? now : "")), standing);
   }
 
-  private static String change(Change change) {
+  static String change(Change change) {
     return switch (change) {
       case SET -> "set";
       case MOVE -> "move";

@@ -2,11 +2,11 @@ package rigspeak.answer;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import rigspeak.answer.Amounts.Round;
 import rigspeak.quantity.Force;
 import rigspeak.quantity.Length;
 import rigspeak.quantity.UnitSystem;
-import rigspeak.rig.Direction;
 import rigspeak.rig.Value;
 
 /** Numbers as figures, for what is read and not heard; rounded as {@link Amounts} rounds. */
@@ -14,6 +14,8 @@ public final class Figures {
   private static final int INCHES_A_FOOT = 12;
   private static final int DEGREES_AN_HOUR = 30;
   private static final int HOURS = 12;
+  private static final double MOST_TIMES = 10;
+  private static final double COARSE_FEET = 10;
   private static final double PLUMB_DEGREES = 89.5;
 
   /** Below this a direction is level, degrees. */
@@ -58,8 +60,28 @@ public final class Figures {
     return force.kilonewtons() < 1 ? rounded(newtons) + " N" : rounded(force.kilonewtons()) + " kN";
   }
 
+  /**
+   * How far somebody falls or swings, rounded up to half a foot, from ten feet on to a foot, or to
+   * ten centimetres: "3.5 ft", "1.2 m".
+   */
+  public static String fall(double metres, UnitSystem units) {
+    Length length = Length.ofMetres(metres);
+    if (units == UnitSystem.METRIC) {
+      return distance(Length.ofCentimetres(Round.UP.to(10, length.centimetres())), units);
+    }
+    double feet = Round.UP.to(length.feet() < COARSE_FEET ? 0.5 : 1, length.feet());
+    return plain(feet, 1) + " ft";
+  }
+
   private static String rounded(double number) {
     return plain(Round.UP.to(Amounts.step(number), number), 1);
+  }
+
+  /** A share, rounded up to a whole percent; past ten times only that: "34 %". */
+  public static String percent(double ratio) {
+    return ratio > MOST_TIMES
+        ? "more than " + plain(100 * MOST_TIMES, 0) + " %"
+        : plain(Round.UP.to(1, 100 * ratio), 0) + " %";
   }
 
   /** To a whole degree: "40°". */
@@ -67,26 +89,25 @@ public final class Figures {
     return plain(degrees, 0) + "°";
   }
 
-  /** A direction to a whole degree and the nearest hour: "up 60° toward the stem". */
-  public static String direction(Direction direction) {
-    return direction(direction.elevation().degrees(), direction.bearing().degrees());
-  }
-
   /**
-   * A direction to a whole degree and the nearest hour.
+   * A direction to a whole degree and the nearest hour, its slope and its bearing apart: "up 60°"
+   * and "toward the stem"; a plumb one has no bearing.
    *
    * @param elevationDeg up positive
    * @param bearingDeg 0 toward the tip, 90 left
    */
-  public static String direction(double elevationDeg, double bearingDeg) {
+  public static List<String> direction(double elevationDeg, double bearingDeg) {
     if (Math.abs(elevationDeg) >= PLUMB_DEGREES) {
-      return elevationDeg < 0 ? "straight down" : "straight up";
+      return List.of(elevationDeg < 0 ? "straight down" : "straight up");
     }
-    String slope = degrees(Math.abs(elevationDeg));
-    if (Math.abs(elevationDeg) < LEVEL_DEGREES) {
-      return "level, " + bearing(bearingDeg);
-    }
-    return (elevationDeg < 0 ? "down " : "up ") + slope + " " + bearing(bearingDeg);
+    return List.of(slope(elevationDeg), bearing(bearingDeg));
+  }
+
+  /** How steep something points: "up 60°", "level". */
+  public static String slope(double elevationDeg) {
+    return Math.abs(elevationDeg) < LEVEL_DEGREES
+        ? "level"
+        : (elevationDeg < 0 ? "down " : "up ") + degrees(Math.abs(elevationDeg));
   }
 
   /** The clock lies flat: twelve at the tip, three to the right, six at the stem. */

@@ -4,7 +4,6 @@ import static rigspeak.answer.Sentences.list;
 import static rigspeak.answer.Sentences.sentence;
 import static rigspeak.answer.Sentences.text;
 
-import rigspeak.answer.Amounts.Round;
 import rigspeak.dialogue.Lanyard;
 import rigspeak.dialogue.Reply;
 import rigspeak.quantity.Force;
@@ -25,9 +24,11 @@ final class LossWords {
   private static final double HALF_TURN_DEGREES = 180;
 
   private final Form form;
+  private final Numerals numerals;
 
-  LossWords(Form form) {
+  LossWords(Form form, Numerals numerals) {
     this.form = form;
+    this.numerals = numerals;
   }
 
   /* ---- a support lets go ---- */
@@ -68,7 +69,7 @@ final class LossWords {
             start,
             step
                 ? "you hardly drop"
-                : "you drop up to " + Amounts.fall(falls.dropM().high(), units)),
+                : "you drop up to " + numerals.fall(falls.dropM().high(), units)),
         swings(falls) ? way(falls.bearingDeg()) : "",
         swings(falls) ? obstacle(falls.obstacle(), units) : "",
         caught(falls, units));
@@ -87,7 +88,7 @@ final class LossWords {
   }
 
   private String caught(Loss.Falls falls, UnitSystem units) {
-    String peak = Amounts.force(falls.peakN().high(), units, Round.UP);
+    String peak = numerals.force(falls.peakN().high(), units);
     String caught =
         Places.name(falls.catching())
             + " catches you"
@@ -103,7 +104,7 @@ final class LossWords {
       return sentence(caught, "within what I count on");
     }
     String subject = CheckWords.subject(left.kind(), Rig.empty());
-    String takes = Amounts.shareOf(left.utilisation().high(), "what I count on");
+    String takes = numerals.shareOf(left.utilisation().high(), "what I count on");
     return form.or(
         text(sentence(caught), sentence("there " + subject + " takes at worst " + takes)),
         sentence(Places.name(catching) + " takes at worst " + takes));
@@ -114,15 +115,15 @@ final class LossWords {
   String wouldSwing(Reply.WouldSwing reply) {
     Swing swing = reply.swing();
     UnitSystem units = reply.units();
-    String angle = Amounts.degrees(Math.rint(swing.offPlumbDeg().nominal()));
+    String angle = numerals.degrees(Math.rint(swing.offPlumbDeg().nominal()));
     String where =
         form.or(
             sentence(
                 "you hang " + angle + " off plumb from " + Places.name(swing.from()),
-                "up to " + Amounts.fall(swing.offsetM().high(), units) + " to the side"),
+                "up to " + numerals.fall(swing.offsetM().high(), units) + " to the side"),
             sentence(
                 angle + " off plumb",
-                "up to " + Amounts.fall(swing.offsetM().high(), units) + " to the side"));
+                "up to " + numerals.fall(swing.offsetM().high(), units) + " to the side"));
     boolean step = swing.equivalentFallM().high() < STEP_M;
     String slip =
         step
@@ -130,7 +131,7 @@ final class LossWords {
             : sentence(
                 form.or("if you slip, you swing as hard as ", "a slip is like ")
                     + "a fall of up to "
-                    + Amounts.fall(swing.equivalentFallM().high(), units));
+                    + numerals.fall(swing.equivalentFallM().high(), units));
     return text(
         where,
         slip,
@@ -163,12 +164,12 @@ final class LossWords {
         .make(obstacle);
   }
 
-  private static String reached(Obstacle.Reached reached, UnitSystem units) {
+  private String reached(Obstacle.Reached reached, UnitSystem units) {
     String may = reached.asSaid() ? "you " : "you may ";
     if (reached.equivalentFallM() < STEP_M) {
       return sentence(may + "touch the stem");
     }
-    String fall = Amounts.fall(reached.equivalentFallM(), units);
+    String fall = numerals.fall(reached.equivalentFallM(), units);
     return sentence(may + "hit the stem", "as hard as a fall of up to " + fall);
   }
 }

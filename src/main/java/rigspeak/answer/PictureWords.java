@@ -14,6 +14,7 @@ import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Slot;
 import rigspeak.rig.Value;
+import rigspeak.verdict.Check;
 import rigspeak.verdict.Load;
 import rigspeak.verdict.LoadAsSaid;
 import rigspeak.verdict.PathVerdict;
@@ -30,7 +31,6 @@ public final class PictureWords {
   private static final Form FORM = new Form(Detail.FULL);
   private static final SaidBack SAID_BACK = new SaidBack(Detail.BRIEF);
   private static final VerdictWords VERDICTS = new VerdictWords(FORM, new SaidBack(Detail.FULL));
-  private static final CheckWords CHECKS = new CheckWords(FORM);
   private static final NoNumbers NO_NUMBERS = new NoNumbers(FORM);
 
   private PictureWords() {}
@@ -57,14 +57,6 @@ public final class PictureWords {
 
   public static String plumb() {
     return "plumb";
-  }
-
-  public static String level() {
-    return "level";
-  }
-
-  public static String towardTheTip() {
-    return "tip";
   }
 
   /* ---- what is drawn ---- */
@@ -113,38 +105,50 @@ public final class PictureWords {
             .orElse("union not said"));
   }
 
-  /** A leg of the rope, where it goes and how long it is. */
-  public static List<String> leg(
-      Slot slot, double elevationDeg, double bearingDeg, boolean known, Rig rig) {
-    List<String> lines = new ArrayList<>();
-    lines.add(SlotWords.title(slot));
-    if (!known) {
-      lines.add("which way not said");
-      return lines;
-    }
+  /** A sling that hangs at the union, and what that is like. */
+  public static List<String> outAndUnion(Rig rig) {
+    return under(out(rig).get(0), union(rig));
+  }
+
+  /** A leg of the rope, how long it is and where it goes. */
+  public static List<String> leg(Slot slot, double elevationDeg, double bearingDeg, Rig rig) {
     String length =
         rig.value(slot, Value.Leg.class)
             .flatMap(Value.Leg::length)
             .map(far -> ", " + Figures.distance(far))
             .orElse("");
-    lines.add(Figures.direction(elevationDeg, bearingDeg) + length);
-    return lines;
+    return under(SlotWords.title(slot) + length, Figures.direction(elevationDeg, bearingDeg));
+  }
+
+  /** A leg that was said from its other end only: how steep it is, but not to which side. */
+  public static List<String> legOfSlope(Slot slot, double elevationDeg) {
+    return List.of(SlotWords.title(slot), Figures.slope(elevationDeg), "side not said");
+  }
+
+  /** A leg of which only the angle to the other one is known. */
+  public static List<String> legOfAngle(Slot slot) {
+    return List.of(SlotWords.title(slot), "which way not said");
+  }
+
+  /** "Load 270 lb", in the middle of a line. */
+  public static String loadSize(Load load, UnitSystem units) {
+    return "load " + Figures.force(load.resultantN().nominal(), units);
   }
 
   /** The load's size and where it points. */
   public static List<String> load(Load load, boolean sideKnown, UnitSystem units) {
-    String size = "load " + Figures.force(load.resultantN().nominal(), units);
-    return List.of(
-        size,
+    double elevationDeg = load.elevationDeg().nominal();
+    return under(
+        loadSize(load, units),
         sideKnown
-            ? Figures.direction(load.elevationDeg().nominal(), load.bearingDeg().nominal())
-            : slope(load) + ", side not known");
+            ? Figures.direction(elevationDeg, load.bearingDeg().nominal())
+            : List.of(Figures.slope(elevationDeg), "side not known"));
   }
 
-  /** Which slope the load has, by itself. */
-  public static String slope(Load load) {
-    double degrees = load.elevationDeg().nominal();
-    return (degrees < 0 ? "down " : "up ") + Figures.degrees(Math.abs(degrees));
+  private static List<String> under(String first, List<String> rest) {
+    List<String> lines = new ArrayList<>(List.of(first));
+    lines.addAll(rest);
+    return lines;
   }
 
   /** How the picture is to be read. */
@@ -187,7 +191,7 @@ public final class PictureWords {
       return VERDICTS.head(itself).text();
     }
     String because = "because of " + Places.name(verdict.governing());
-    return switch (outcome(verdict, place)) {
+    return switch (PathVerdict.outcome(verdict.supports().get(place))) {
       case REFUSE -> "Do not load.";
       case CANNOT_SAY -> "Cannot say. Do not load it yet.";
       case MARGINAL ->
@@ -204,20 +208,31 @@ public final class PictureWords {
     };
   }
 
-  /** What comes of this support by itself. */
-  public static Outcome outcome(PathVerdict verdict, Place place) {
-    return PathVerdict.outcome(verdict.supports().get(place));
-  }
-
   /** The one reason, of this support itself. */
   public static String reason(PathVerdict verdict, Place place) {
     return Cases.<Verdict, String>of(Verdict.class)
-        .on(Verdict.Judged.class, CHECKS::reason)
+        .on(Verdict.Judged.class, PictureWords::reason)
         .on(Verdict.RefusedOutright.class, NO_NUMBERS::refused)
         .on(Verdict.CannotSay.class, NO_NUMBERS::unknown)
         .on(Verdict.WaitsFor.class, NoNumbers::waits)
         .all()
         .make(verdict.supports().get(place));
+  }
+
+  private static String reason(Verdict.Judged judged) {
+    Check check = judged.governing();
+    String subject = CheckWords.subject(check.kind(), judged.rig().said());
+    String worst = Figures.percent(check.utilisation().high());
+    String asSaid = Figures.percent(check.utilisation().nominal());
+    return switch (judged.rating()) {
+      case GOOD -> sentence("closest to its limit is " + subject, "at worst " + worst + " of it");
+      case MARGINAL ->
+          sentence(
+              "it holds as you said it",
+              "but at worst " + subject + " takes " + worst + " of its limit");
+      case REFUSE ->
+          sentence("even as you said it", subject + " takes " + asSaid + " of its limit");
+    };
   }
 
   /** What a picture shows, for whoever cannot see it. */

@@ -3,7 +3,6 @@ package rigspeak.app;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -75,7 +74,7 @@ final class BenchCommand implements Callable<Integer> {
     timeVerdicts(grammar);
     timeRopes(grammar);
     if (wavs.isEmpty()) {
-      print("peak resident memory, no recogniser", "%.0f MB", peakMegabytes());
+      print("peak resident memory, no recogniser", "%.0f MB", Footprint.peakMegabytes());
       return 0;
     }
     long before = System.nanoTime();
@@ -86,7 +85,7 @@ final class BenchCommand implements Callable<Integer> {
     List<Path> recordings = Recordings.named(wavs);
     timeHearing(ear, recordings);
     timeAnswers(grammar, ear, mouth, recordings.subList(0, Math.min(realTime, recordings.size())));
-    print("peak resident memory", "%.0f MB", peakMegabytes());
+    print("peak resident memory", "%.0f MB", Footprint.peakMegabytes());
     Yardstick.measure(recordings).ifPresent(this::print);
     return 0;
   }
@@ -207,19 +206,5 @@ final class BenchCommand implements Callable<Integer> {
 
   private static double uptimeSeconds() {
     return ManagementFactory.getRuntimeMXBean().getUptime() / 1e3;
-  }
-
-  /** The most memory that this process ever held, as the kernel counts it; not on every system. */
-  private static double peakMegabytes() throws IOException {
-    Path status = Path.of("/proc/self/status");
-    if (!Files.exists(status)) {
-      return Double.NaN;
-    }
-    return Files.readAllLines(status).stream()
-            .filter(line -> line.startsWith("VmHWM:"))
-            .mapToDouble(line -> Double.parseDouble(line.replaceAll("\\D", "")))
-            .findFirst()
-            .orElse(Double.NaN)
-        / 1024;
   }
 }

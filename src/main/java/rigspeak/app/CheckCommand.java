@@ -1,12 +1,9 @@
 package rigspeak.app;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -15,8 +12,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rigspeak.answer.Utterance;
-import rigspeak.grammar.Grammar;
+import rigspeak.dialogue.Turn;
 import rigspeak.meaning.Meaning;
+import rigspeak.plan.Plan;
+import rigspeak.plan.Told;
+import rigspeak.plan.Walk;
 
 /** Utterances in, one verdict out. */
 @Command(
@@ -39,34 +39,26 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  /** What is said where the file ends. */
+  private static final Plan.Line CHECK = new Plan.Line(0, "check redirect");
+
   @Override
   public Integer call() throws IOException {
-    Session session = new Session(Grammar.bundled());
-    List<Exchange> refused = new ArrayList<>();
-    Optional<Exchange> waiting = Optional.empty();
-    try (Lines lines = Lines.of(file)) {
-      for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
-        Exchange exchange = session.said(line.get());
-        if (exchange.refusedSomething()) {
-          refused.add(exchange);
-        } else if (exchange.waitsForLanyard()) {
-          waiting = Optional.of(exchange);
-        } else if (exchange.clippedIn()) {
-          waiting = Optional.empty();
-        }
-      }
-    }
+    Thinking thinking = Thinking.bundled();
+    Walk walk = thinking.walk(PlanFiles.read(file));
+    List<Told> refused = new ArrayList<>(walk.refused());
     // What was never set is not on the rope; nobody is here to hear that.
-    waiting.ifPresent(refused::add);
+    walk.waiting().ifPresent(refused::add);
     if (refused.isEmpty()) {
-      Exchange check = session.meant("check redirect", Meaning.Command.CHECK);
-      if (check.verdict().isPresent()) {
-        print(check);
+      Turn turn = thinking.dialogue().step(walk.end(), Meaning.Command.CHECK);
+      Told check = new Told(CHECK, Meaning.Command.CHECK, turn);
+      if (Exchange.of(check).verdict().isPresent()) {
+        print(Exchange.of(check));
         return 0;
       }
       refused.add(check);
     }
-    print(refused);
+    print(refused.stream().map(Exchange::of).toList());
     return Fault.BAD_INPUT;
   }
 
@@ -99,13 +91,7 @@ final class CheckCommand implements Callable<Integer> {
       return;
     }
     ObjectNode node = VerdictJson.notTaken();
-    ArrayNode lines = node.putArray("not_taken");
-    for (Exchange exchange : refused) {
-      ObjectNode line = JsonNodeFactory.instance.objectNode();
-      line.put("said", exchange.said());
-      line.set("answers", Report.answers(exchange));
-      lines.add(line);
-    }
+    node.set("not_taken", Report.notTaken(refused));
     new Report(spec.commandLine().getOut(), true).line(node);
   }
 }

@@ -60,7 +60,7 @@ final class DevicesCommand implements Callable<Integer> {
     try (Microphone microphone = Devices.microphone(microphones)) {
       out.println("Speak now into " + microphone.name() + ", as you will aloft.");
       out.flush();
-      microphone.reopen();
+      microphone.reopen(System.nanoTime());
       SoundCheck check = SoundCheck.of(microphone, METER_SECONDS);
       out.printf(
           "voice %.0f dB, background %.0f dB, peak %.0f dB, clipped %.1f %%%n",

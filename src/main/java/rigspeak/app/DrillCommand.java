@@ -286,7 +286,6 @@ final class DrillCommand implements Callable<Integer> {
     print(talk);
     microphone.shut();
     loudspeaker.play(voice.parts(talk));
-    loudspeaker.play(EarSound.LISTENING.sound());
-    microphone.reopen();
+    microphone.reopen(loudspeaker.play(EarSound.LISTENING.sound()));
   }
 }

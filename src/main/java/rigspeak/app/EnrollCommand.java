@@ -128,8 +128,7 @@ final class EnrollCommand implements Callable<Integer> {
         out.printf("Read  %d of %d: %s%n", i + 1, sentences.size(), sentences.get(i));
         out.flush();
         microphone.shut();
-        loudspeaker.play(voice.speak(sentences.get(i), Pace.ORDINARY));
-        microphone.reopen();
+        microphone.reopen(loudspeaker.play(voice.speak(sentences.get(i), Pace.ORDINARY)));
         reading = enrolment.read(i, microphone);
         told(out, "", sentences.get(i), reading);
       }

@@ -2,9 +2,12 @@ package rigspeak.app;
 
 import java.util.List;
 import java.util.Optional;
+import rigspeak.answer.Answers;
 import rigspeak.answer.Utterance;
+import rigspeak.dialogue.Conversation;
 import rigspeak.dialogue.Reply;
 import rigspeak.meaning.Meaning;
+import rigspeak.plan.Told;
 import rigspeak.rig.Slot;
 import rigspeak.verdict.PathVerdict;
 
@@ -24,6 +27,18 @@ record Exchange(
     List<Utterance> answers,
     Optional<Slot> asked) {
 
+  /** A line of a plan and what came of it. */
+  static Exchange of(Told told) {
+    Conversation next = told.turn().next();
+    List<Reply> replies = told.turn().replies();
+    return new Exchange(
+        told.line().said(),
+        told.meaning(),
+        replies,
+        Answers.say(replies, next.manner().detail()),
+        next.asked());
+  }
+
   /** Whether it began to listen at this. */
   boolean called() {
     return replies.stream().anyMatch(Reply.Listening.class::isInstance);
@@ -35,7 +50,7 @@ record Exchange(
   }
 
   boolean understood() {
-    return !(meaning instanceof Meaning.NotUnderstood || meaning instanceof Meaning.CannotHear);
+    return !Told.isRefused(meaning);
   }
 
   /** The slots that hold a new value after this. */
@@ -46,32 +61,6 @@ record Exchange(
         .flatMap(taken -> taken.items().stream())
         .map(Reply.Item::slot)
         .toList();
-  }
-
-  /** Whether something in it was not taken or not done. */
-  boolean refusedSomething() {
-    return !understood() || replies.stream().anyMatch(Exchange::refuses);
-  }
-
-  private static boolean refuses(Reply reply) {
-    boolean notTaken =
-        reply instanceof Reply.Implausible
-            || reply instanceof Reply.WhichAngle
-            || reply instanceof Reply.SaidTwice
-            || reply instanceof Reply.AffirmFirst;
-    boolean notDone =
-        reply instanceof Reply.NoSuchRedirect
-            || (reply instanceof Reply.LanyardFirst first && first.change().isEmpty());
-    return notTaken || notDone;
-  }
-
-  /** Whether a change has to wait until the lanyard is clipped in. */
-  boolean waitsForLanyard() {
-    return replies.stream().anyMatch(Reply.LanyardFirst.class::isInstance);
-  }
-
-  boolean clippedIn() {
-    return replies.stream().anyMatch(Reply.ClippedIn.class::isInstance);
   }
 
   Optional<PathVerdict> verdict() {

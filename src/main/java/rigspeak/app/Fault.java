@@ -32,7 +32,8 @@ final class Fault {
     if (fault instanceof NoSuchFileException missing) {
       return "There is no file " + missing.getFile() + ".";
     }
-    if (fault instanceof UnreadableSound
+    if (fault instanceof UnreadablePlan
+        || fault instanceof UnreadableSound
         || fault instanceof NoSuchDevice
         || fault instanceof LostDevice
         || fault instanceof GrammarFault

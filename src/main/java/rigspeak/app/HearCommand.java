@@ -53,12 +53,15 @@ final class HearCommand implements Callable<Integer> {
 
   @Mixin private final EarOptions hearing = new EarOptions();
 
+  @Mixin private final Keeping keeping = new Keeping();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     Grammar grammar = Grammar.bundled();
     PrintWriter err = spec.commandLine().getErr();
+    keeping.begin();
     hearing.read(err);
     Run run = new Run(session(grammar), hearing.open(grammar, err));
     boolean allRead = true;
@@ -77,7 +80,7 @@ final class HearCommand implements Callable<Integer> {
   /** One run through the recordings. */
   private final class Run implements AutoCloseable {
     private final PrintWriter err = spec.commandLine().getErr();
-    private final Report report = new Report(spec.commandLine().getOut(), json);
+    private final Report report = new Report(spec.commandLine().getOut(), json, keeping);
     private final Session session;
     private final Ear ear;
     private final Optional<Mouth> mouth;

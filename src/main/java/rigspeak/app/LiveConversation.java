@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Queue;
 import java.util.function.Supplier;
 import rigspeak.answer.LineNotice;
 import rigspeak.audio.LostDevice;
@@ -30,7 +32,8 @@ final class LiveConversation {
   private final Mouth mouth;
   private final ClosingPause pause;
   private final Lines lines;
-  private final Report report;
+  private final Queue<String> typed;
+  private final ExchangeListener report;
   private final PrintWriter remarks;
 
   /** Where microphone and loudspeaker come from, each time they are needed. */
@@ -52,20 +55,23 @@ final class LiveConversation {
    * A conversation that has not begun.
    *
    * @param key what is as good as the call
+   * @param typed what somebody else types for the climber; it is taken between two utterances
    * @param ears loads the recogniser; asked once, when microphone and loudspeaker are there, so
    *     that nobody waits for it only to be told that they are not
    */
   LiveConversation(
       Session session,
       Key key,
+      Queue<String> typed,
       Supplier<Ear> ears,
       Mouth mouth,
       ClosingPause pause,
       Lines lines,
-      Report report,
+      ExchangeListener report,
       PrintWriter remarks) {
     this.session = session;
     this.key = key;
+    this.typed = typed;
     this.ears = ears;
     this.mouth = mouth;
     this.pause = pause;
@@ -83,8 +89,8 @@ final class LiveConversation {
   void run() throws IOException, NoSuchDevice {
     try (Speaking speaking = new Speaking(lines.loudspeaker());
         Hearing hearing = new Hearing(lines.microphone(), speaking, ears.get())) {
-      remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
       hearing.deafWhile(List.of(isHeard()));
+      remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
       for (Optional<Heard> heard = hearing.next(); heard.isPresent(); heard = hearing.next()) {
         Optional<Exchange> exchange = session.heard(heard.get());
         if (exchange.isPresent()) {
@@ -92,6 +98,9 @@ final class LiveConversation {
         }
         if (key.wasPressed()) {
           answer(session.called(), hearing);
+        }
+        for (String words = typed.poll(); words != null; words = typed.poll()) {
+          answer(session.said(words), hearing);
         }
       }
     }
@@ -138,25 +147,31 @@ final class LiveConversation {
       return loudspeaker.name();
     }
 
-    /** Plays to the end, from the beginning again if the loudspeaker is lost on the way. */
-    void play(Iterable<Sound> parts) throws IOException {
-      while (!played(parts)) {
+    /**
+     * Plays to the end, from the beginning again if the loudspeaker is lost on the way, and says
+     * when that was.
+     */
+    long play(Iterable<Sound> parts) throws IOException {
+      OptionalLong ended = played(parts);
+      while (ended.isEmpty()) {
         remarks.println("The loudspeaker " + name() + " is gone.");
         do {
           loudspeaker.close();
           loudspeaker = lookedFor(lines::loudspeaker);
           // A device that can be opened may still be dead.
-        } while (!played(List.of(spoken(LineNotice.LOUDSPEAKER_BACK))));
+        } while (played(List.of(spoken(LineNotice.LOUDSPEAKER_BACK))).isEmpty());
         remarks.println("Speaking on " + name() + " again.");
+        ended = played(parts);
       }
+      return ended.getAsLong();
     }
 
-    private boolean played(Iterable<Sound> parts) {
+    /** When it ended; never if the loudspeaker was lost. */
+    private OptionalLong played(Iterable<Sound> parts) {
       try {
-        loudspeaker.play(parts);
-        return true;
+        return OptionalLong.of(loudspeaker.play(parts));
       } catch (LostDevice lost) {
-        return false;
+        return OptionalLong.empty();
       }
     }
 
@@ -191,8 +206,7 @@ final class LiveConversation {
     /** The microphone is shut meanwhile: the tool must not hear itself. */
     void deafWhile(Iterable<Sound> parts) throws IOException {
       microphone.shut();
-      speaking.play(parts);
-      microphone.reopen();
+      microphone.reopen(speaking.play(parts));
     }
 
     Optional<Heard> next() throws IOException {
@@ -205,8 +219,8 @@ final class LiveConversation {
           session.streamEnded();
           speaking.play(List.of(spoken(LineNotice.MICROPHONE_GONE)));
           open(lookedFor(lines::microphone));
-          remarks.println("Listening on " + name() + " again.");
           deafWhile(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard()));
+          remarks.println("Listening on " + name() + " again.");
         }
       }
     }

@@ -29,12 +29,16 @@ import picocli.CommandLine.Command;
       HearCommand.class,
       TypeCommand.class,
       CheckCommand.class,
+      PlanCommand.class,
+      ConfirmCommand.class,
+      GroundCommand.class,
       TranscribeCommand.class,
       SayCommand.class,
       EnrollCommand.class,
       DrillCommand.class,
       DevicesCommand.class,
-      BenchCommand.class
+      BenchCommand.class,
+      SoakCommand.class
     })
 public final class Main {
   private Main() {}

@@ -25,6 +25,8 @@ final class MeaningJson {
       json.put("kind", "go_to").put("place", goTo.place().key());
     } else if (meaning instanceof Meaning.Command command) {
       json.put("kind", "command").put("command", VerdictJson.lower(command));
+    } else if (meaning instanceof Meaning.Procedure procedure) {
+      json.put("kind", "procedure").put("word", VerdictJson.lower(procedure));
     } else if (meaning instanceof Meaning.NotUnderstood missed) {
       json.put("kind", "not_understood").put("reason", VerdictJson.lower(missed.reason()));
     } else if (meaning instanceof Meaning.CannotHear cannot) {

@@ -75,6 +75,15 @@ final class Mouth {
     return voice.speak(notice.text(), speed(pace));
   }
 
+  /** What goes out on a radio: a tone first, so that the channel is open when the words come. */
+  Iterable<Sound> transmission(String text, rigspeak.dialogue.Pace pace) {
+    List<Supplier<Sound>> parts = new ArrayList<>();
+    parts.add(EarSound.LISTENING::sound);
+    parts.add(Mouth::pause);
+    voice.phrases(text, speed(pace)).forEach(parts::add);
+    return () -> parts.stream().map(Supplier::get).iterator();
+  }
+
   private static Sound pause() {
     return Sound.silence(PAUSE_SECONDS);
   }

@@ -1,14 +1,10 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Optional;
 import rigspeak.hearing.Profile;
@@ -44,26 +40,6 @@ final class ProfileFiles {
 
   /** Writes the whole file or nothing: a profile that is there stays until the new one is whole. */
   static void write(Path file, Profile profile) throws IOException {
-    write(file, profile.text());
-  }
-
-  /** The same of any text. */
-  static void write(Path file, String text) throws IOException {
-    Path whole = file.toAbsolutePath();
-    Files.createDirectories(whole.getParent());
-    Path beside = Files.createTempFile(whole.getParent(), whole.getFileName().toString(), ".new");
-    try {
-      try (FileChannel channel = FileChannel.open(beside, StandardOpenOption.WRITE)) {
-        ByteBuffer bytes = StandardCharsets.UTF_8.encode(text);
-        while (bytes.hasRemaining()) {
-          channel.write(bytes);
-        }
-        channel.force(true);
-      }
-      Files.move(
-          beside, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(beside);
-    }
+    WholeFile.write(file, profile.text().getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -7,29 +7,36 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rigspeak.answer.Utterance;
 import rigspeak.rig.Slot;
 
 /** Prints exchanges for a person, or as one JSON object a line. */
-final class Report {
+final class Report implements ExchangeListener {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final PrintWriter out;
   private final boolean json;
+  private final Keeping keeping;
 
   Report(PrintWriter out, boolean json) {
-    this.out = out;
-    this.json = json;
+    this(out, json, new Keeping());
   }
 
   /**
-   * Prints one exchange.
-   *
-   * @param verb "heard" or "said"
+   * @param keeping takes every exchange, too
    */
-  void exchange(String verb, Exchange exchange) {
+  Report(PrintWriter out, boolean json, Keeping keeping) {
+    this.out = out;
+    this.json = json;
+    this.keeping = keeping;
+  }
+
+  @Override
+  public void exchange(String verb, Exchange exchange) {
+    keeping.take(exchange);
     if (json) {
       line(json(exchange));
       return;
@@ -76,6 +83,15 @@ final class Report {
     exchange.asked().ifPresent(slot -> json.put("asked", slot.key()));
     exchange.verdict().ifPresent(verdict -> json.set("verdict", VerdictJson.of(verdict)));
     return json;
+  }
+
+  /** Lines that were not taken, each with what was answered. */
+  static ArrayNode notTaken(List<Exchange> refused) {
+    ArrayNode lines = JsonNodeFactory.instance.arrayNode();
+    for (Exchange exchange : refused) {
+      lines.addObject().put("said", exchange.said()).set("answers", answers(exchange));
+    }
+    return lines;
   }
 
   static ArrayNode answers(Exchange exchange) {

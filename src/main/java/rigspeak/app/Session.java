@@ -132,7 +132,13 @@ final class Session {
     return now.manner();
   }
 
-  private static Meaning unheard(Heard heard) {
+  /** Everything that it has come to. */
+  Conversation conversation() {
+    return now;
+  }
+
+  /** What it means that an utterance could not be heard. */
+  static Meaning unheard(Heard heard) {
     if (heard instanceof Heard.Silence) {
       return new Meaning.NotUnderstood(Meaning.Reason.NOTHING_SAID, "");
     }

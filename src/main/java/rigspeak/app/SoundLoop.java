@@ -40,11 +40,13 @@ final class SoundLoop implements AutoCloseable {
       """;
 
   private final Path folder;
+  private final String answeredOn;
   private final Process server;
   private final Map<String, String> modules = new HashMap<>();
 
   private SoundLoop(Path folder, String answeredOn) throws IOException {
     this.folder = folder;
+    this.answeredOn = answeredOn;
     Files.writeString(folder.resolve("alsa.conf"), ALSA.formatted(answeredOn, SAID));
     this.server =
         builder(
@@ -54,8 +56,9 @@ final class SoundLoop implements AutoCloseable {
                 "--use-pid-file=no",
                 "--disallow-exit",
                 "--exit-idle-time=" + IDLE_SECONDS,
-                "--realtime=no",
-                "--high-priority=no",
+                // Where it is allowed: sound has to be on time also while this machine is busy.
+                "--realtime=yes",
+                "--high-priority=yes",
                 "--log-target=stderr",
                 "--log-level=info",
                 "-L",
@@ -123,6 +126,11 @@ final class SoundLoop implements AutoCloseable {
     }
   }
 
+  /** The loudspeaker on which the tool speaks. */
+  String toolSpeaksOn() {
+    return answeredOn;
+  }
+
   /** Plugs a loudspeaker in. */
   void plug(String loudspeaker) throws IOException {
     String module =
@@ -161,7 +169,7 @@ final class SoundLoop implements AutoCloseable {
 
   /** Plays a recording into the tool's microphone and waits for its end. */
   void say(Path wav) throws IOException {
-    run("paplay", "--latency-msec=20", "--device=" + SAID, wav.toString());
+    run("paplay", "--latency-msec=200", "--device=" + SAID, wav.toString());
   }
 
   /**

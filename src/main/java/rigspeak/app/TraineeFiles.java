@@ -87,7 +87,7 @@ final class TraineeFiles {
     lines.add("name " + name);
     answers.forEach(answer -> lines.add(line(answer)));
     lines.add(check(lines));
-    ProfileFiles.write(file, String.join("\n", lines) + "\n");
+    WholeFile.write(file, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
   }
 
   private static String check(List<String> lines) {

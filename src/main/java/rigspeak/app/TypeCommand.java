@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -29,11 +30,14 @@ final class TypeCommand implements Callable<Integer> {
   @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
   private boolean json;
 
+  @Mixin private final Keeping keeping = new Keeping();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
-    Report report = new Report(spec.commandLine().getOut(), json);
+    keeping.begin();
+    Report report = new Report(spec.commandLine().getOut(), json, keeping);
     Session session = new Session(Grammar.bundled());
     try (Lines lines = Lines.of(file)) {
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {

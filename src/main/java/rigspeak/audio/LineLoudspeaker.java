@@ -28,6 +28,16 @@ final class LineLoudspeaker implements Loudspeaker {
     this.name = name;
     this.line = openLine;
     line.start();
+    begin();
+  }
+
+  /**
+   * Lets the device begin with silence. A sound server drops what comes first to a line that was
+   * started long ago and has had nothing to play, and a tone is over before it is missed.
+   */
+  private void begin() {
+    byte[] silence = new byte[line.available()];
+    line.write(silence, 0, silence.length);
   }
 
   /** The size of buffer that the line should be opened with. */
@@ -41,7 +51,7 @@ final class LineLoudspeaker implements Loudspeaker {
   }
 
   @Override
-  public void play(Iterable<Sound> parts) throws LostDevice {
+  public long play(Iterable<Sound> parts) throws LostDevice {
     hushed = false;
     long endNanos = System.nanoTime();
     for (Sound part : parts) {
@@ -53,11 +63,14 @@ final class LineLoudspeaker implements Loudspeaker {
       awaitRoom(line.getBufferSize() / 2);
       // The rest is foretold: the line's own drain tells up to 50 ms late that it is empty.
       long restNanos = nanos(line.getBufferSize() - line.available());
-      waitUntil(Math.max(endNanos, System.nanoTime() + restNanos));
+      endNanos = Math.max(endNanos, System.nanoTime() + restNanos);
+      waitUntil(endNanos);
     }
     if (hushed) {
       line.flush();
+      return System.nanoTime();
     }
+    return endNanos;
   }
 
   private void write(byte[] bytes) throws LostDevice {

@@ -1,6 +1,7 @@
 package rigspeak.audio;
 
-import java.util.Arrays;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -18,7 +19,7 @@ import javax.sound.sampled.TargetDataLine;
  */
 final class LineMicrophone implements Microphone {
   /** The line's own buffer: what may pile up while this machine is busy with something else. */
-  private static final float BUFFER_SECONDS = 0.2f;
+  private static final float BUFFER_SECONDS = 1;
 
   /** How often the line is asked. */
   private static final long POLL_NANOS = 5_000_000;
@@ -32,6 +33,9 @@ final class LineMicrophone implements Microphone {
    * far loudspeaker or a slow radio link, opens no utterance before it lasts for some 0.1 s.
    */
   private static final long TAIL_NANOS = 20_000_000;
+
+  /** So much of what comes while it is shut is kept: it may be opened that late. */
+  private static final long LATEST_NANOS = 500_000_000;
 
   /**
    * If nobody has taken so many pieces, half a minute at least, the conversation has broken off.
@@ -47,13 +51,14 @@ final class LineMicrophone implements Microphone {
   private final byte[] bytes;
   private final Resampler resampler;
   private final BlockingQueue<short[]> held = new LinkedBlockingQueue<>();
+  private final Deque<Piece> whileShut = new ArrayDeque<>();
   private final CountDownLatch soundOrEnd = new CountDownLatch(1);
   private short[] first = NO_MORE;
   private int takenOfFirst;
   private volatile boolean soundCame;
   private volatile boolean closed;
-  private volatile boolean shut;
-  private volatile long opensAtNanos = System.nanoTime();
+  private boolean shut;
+  private long opensAtNanos = System.nanoTime();
 
   private LineMicrophone(String name, TargetDataLine openLine) {
     this.name = name;
@@ -123,16 +128,18 @@ final class LineMicrophone implements Microphone {
   }
 
   @Override
-  public void shut() {
+  public synchronized void shut() {
     shut = true;
   }
 
   @Override
-  public void reopen() {
+  public synchronized void reopen(long playedNanos) {
     held.removeIf(piece -> piece != NO_MORE);
     takenOfFirst = first.length;
-    opensAtNanos = System.nanoTime() + TAIL_NANOS;
+    opensAtNanos = playedNanos + TAIL_NANOS;
     shut = false;
+    whileShut.forEach(this::hold);
+    whileShut.clear();
   }
 
   @Override
@@ -166,7 +173,7 @@ final class LineMicrophone implements Microphone {
           return;
         }
         lastSound = System.nanoTime();
-        keep(resampled(got), lastSound);
+        keep(new Piece(Sound.of(resampled(got)), lastSound));
       }
     } finally {
       held.add(NO_MORE);
@@ -189,14 +196,29 @@ final class LineMicrophone implements Microphone {
     return samples;
   }
 
-  /** Keeps what arrived after the microphone was opened. */
-  private void keep(short[] samples, long nowNanos) {
+  private synchronized void keep(Piece piece) {
     soundCame = true;
     soundOrEnd.countDown();
-    double openSeconds = (nowNanos - opensAtNanos) / 1e9;
-    int kept = shut ? 0 : (int) Math.max(0, Math.min(samples.length, openSeconds * Sound.RATE));
-    if (kept > 0) {
-      held.add(Arrays.copyOfRange(samples, samples.length - kept, samples.length));
+    if (!shut) {
+      hold(piece);
+      return;
+    }
+    whileShut.add(piece);
+    while (piece.arrivedNanos() - whileShut.element().arrivedNanos() > LATEST_NANOS) {
+      whileShut.remove();
     }
   }
+
+  /** Keeps of it what arrived after the microphone was opened. */
+  private void hold(Piece piece) {
+    int length = piece.sound().length();
+    double openSeconds = (piece.arrivedNanos() - opensAtNanos) / 1e9;
+    int kept = (int) Math.max(0, Math.min(length, openSeconds * Sound.RATE));
+    if (kept > 0) {
+      held.add(piece.sound().part(length - kept, length).samples());
+    }
+  }
+
+  /** Some sound, and when the last of it arrived. */
+  private record Piece(Sound sound, long arrivedNanos) {}
 }

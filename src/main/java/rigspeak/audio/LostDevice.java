@@ -7,7 +7,7 @@ import java.io.Serial;
 public final class LostDevice extends IOException {
   @Serial private static final long serialVersionUID = 1L;
 
-  LostDevice(String message) {
+  public LostDevice(String message) {
     super(message);
   }
 }

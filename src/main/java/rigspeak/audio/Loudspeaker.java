@@ -10,19 +10,21 @@ public interface Loudspeaker extends AutoCloseable {
   /**
    * Plays a sound and waits until it has been played or {@link #hush} is called.
    *
+   * @return when it ended, by the clock of {@link System#nanoTime}
    * @throws LostDevice if the line broke off; part of the sound may have been heard
    */
-  default void play(Sound sound) throws LostDevice {
-    play(List.of(sound));
+  default long play(Sound sound) throws LostDevice {
+    return play(List.of(sound));
   }
 
   /**
    * Plays sounds without a gap between them, each asked for when the one before is nearly over, and
    * waits as above.
    *
+   * @return when the last of them ended, by the clock of {@link System#nanoTime}
    * @throws LostDevice if the line broke off; some of it may have been heard
    */
-  void play(Iterable<Sound> parts) throws LostDevice;
+  long play(Iterable<Sound> parts) throws LostDevice;
 
   /** Breaks off what is being played. May be called from another thread. */
   void hush();

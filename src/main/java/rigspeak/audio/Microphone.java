@@ -12,8 +12,10 @@ public interface Microphone extends SoundStream {
   void shut();
 
   /**
-   * Lets sound in again as soon as what the loudspeaker played until this moment has died away;
-   * nothing from before is heard.
+   * Lets sound in again, from when what the loudspeaker played has died away: nothing from before
+   * is heard, and everything from then on, also if this is called a little late.
+   *
+   * @param playedNanos when the loudspeaker ended, by the clock of {@link System#nanoTime}
    */
-  void reopen();
+  void reopen(long playedNanos);
 }

@@ -84,12 +84,12 @@ public final class VirtualLine implements Microphone, Loudspeaker {
   }
 
   @Override
-  public synchronized void reopen() {
+  public synchronized void reopen(long playedNanos) {
     shut = false;
   }
 
   @Override
-  public synchronized void play(Iterable<Sound> parts) throws LostDevice {
+  public synchronized long play(Iterable<Sound> parts) throws LostDevice {
     if (lost) {
       throw new LostDevice("The loudspeaker " + name + " is gone.");
     }
@@ -97,6 +97,7 @@ public final class VirtualLine implements Microphone, Loudspeaker {
     parts.forEach(whole::add);
     played.add(Sound.joined(whole));
     notifyAll();
+    return System.nanoTime();
   }
 
   @Override

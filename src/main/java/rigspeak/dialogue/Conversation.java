@@ -2,6 +2,7 @@ package rigspeak.dialogue;
 
 import java.util.List;
 import java.util.Optional;
+import rigspeak.rig.Place;
 import rigspeak.rig.Rig;
 import rigspeak.rig.Slot;
 
@@ -41,6 +42,14 @@ public record Conversation(
   /** Whether something was asked, or read back for an affirm, and has not been answered. */
   public boolean waitsForAnswer() {
     return floor.asked().isPresent() || floor.pending().isPresent();
+  }
+
+  /** As it is when the value of a slot was called wrong; it has to be said again. */
+  public Conversation withdrawing(Place place, Slot slot) {
+    Rope there = slot.scope() == Slot.Scope.CLIMB ? rope : rope.turnedTo(place);
+    Support support = there.support();
+    Rope changed = there.with(support.with(support.said().withdrawing(slot)));
+    return with(changed.turnedTo(rope.present())).with(floor.askingNothing().after(List.of()));
   }
 
   Conversation with(Rope changed) {

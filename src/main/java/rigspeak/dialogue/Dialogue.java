@@ -80,7 +80,9 @@ public final class Dialogue {
       }
       now = now.with(Ladder.foot());
       Optional<Pending> pending = now.floor().pending();
-      if (pending.isPresent() && !mayComeBetween(meaning, pending.get())) {
+      if (meaning instanceof Meaning.Procedure) {
+        pending.map(Reply.AffirmFirst::new).ifPresent(replies::add);
+      } else if (pending.isPresent() && !mayComeBetween(meaning, pending.get())) {
         replies.add(new Reply.AffirmFirst(pending.get()));
       } else if (meaning instanceof Meaning.Values values) {
         takeValues(values.statements());

@@ -44,7 +44,7 @@ public record Rope(List<Support> all, Place present) {
     return all.size() - 1;
   }
 
-  boolean has(Place place) {
+  public boolean has(Place place) {
     return place.redirect() < all.size();
   }
 
@@ -89,11 +89,12 @@ public record Rope(List<Support> all, Place present) {
   }
 
   /** The verdict on this support, if nothing on its rope has changed since. */
-  Optional<PathVerdict> standing(Place place) {
+  public Optional<PathVerdict> standing(Place place) {
     return at(place).verdict().filter(verdict -> verdict.path().equals(path(place)));
   }
 
-  List<Place> loaded() {
+  /** Those on which the rope was said to be loaded. */
+  public List<Place> loaded() {
     return places(place -> at(place).state() == Support.State.LOADED);
   }
 

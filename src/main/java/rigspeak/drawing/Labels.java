@@ -10,16 +10,18 @@ import rigspeak.drawing.Ink.Colour;
  */
 final class Labels {
   private static final double[] DISTANCES = {5, 12, 20, 32, 46, 62, 80, 100};
-  private static final int DIRECTIONS = 16;
+  private static final int DIRECTIONS = 24;
   private static final double PADDING = 2;
 
   /** From here on a thin line leads from a label to what it names. */
   private static final double FAR = 15;
 
   /** What stands against a place: more than any distance weighs. */
-  private static final double COVERS_LABEL = 100;
+  private static final double COVERS_LABEL = 400;
 
-  private static final double COVERS_LINE = 30;
+  private static final double COVERS_LINE = 55;
+  private static final double LEADER_CROSSES = 40;
+  private static final double SECOND_BEST = 4;
   private static final double LEAVES = 1000;
 
   private record Segment(Spot from, Spot to) {}
@@ -50,6 +52,8 @@ final class Labels {
     } else if (mark instanceof Mark.Ring ring) {
       Spot reach = Spot.of(ring.radius(), ring.radius());
       taken.add(Area.around(List.of(ring.centre().minus(reach), ring.centre().plus(reach))));
+    } else if (mark instanceof Mark.Words words) {
+      taken.add(words.area());
     } else if (mark instanceof Mark.Group group) {
       group.marks().forEach(this::keepOff);
     }
@@ -62,30 +66,40 @@ final class Labels {
   /**
    * A label of some lines.
    *
-   * @param near what it names
+   * @param near spots of what it names, the best first
    * @param type of the first line; the others are not bold
    */
-  List<Mark> label(List<String> texts, Spot near, Type type) {
+  List<Mark> label(List<String> texts, List<Spot> near, Type type) {
     double width = texts.stream().mapToDouble(type::width).max().orElse(0) + 2 * PADDING;
     double height = texts.size() * Type.LEADING * type.size() + 2 * PADDING;
-    Area best = null;
-    double bestDistance = 0;
-    double least = Double.MAX_VALUE;
-    for (double distance : DISTANCES) {
-      for (int i = 0; i < DIRECTIONS; i++) {
-        double turn = 2 * Math.PI * i / DIRECTIONS;
-        Area there = placed(near, Math.cos(turn), Math.sin(turn), distance, width, height);
-        double against = against(there) + distance;
-        if (against < least) {
-          least = against;
-          best = there;
-          bestDistance = distance;
+    Found best = null;
+    for (int i = 0; i < near.size(); i++) {
+      for (double distance : DISTANCES) {
+        for (int j = 0; j < DIRECTIONS; j++) {
+          double turn = 2 * Math.PI * j / DIRECTIONS;
+          Spot spot = near.get(i);
+          Area there = placed(spot, Math.cos(turn), Math.sin(turn), distance, width, height);
+          boolean far = distance > FAR;
+          double against =
+              against(there) + distance + i * SECOND_BEST + (far ? crossed(spot, there) : 0);
+          if (best == null || against < best.against()) {
+            best = new Found(spot, there, far, against);
+          }
         }
       }
     }
-    taken.add(best);
-    return marks(texts, near, type, best, bestDistance);
+    taken.add(best.area());
+    return marks(texts, type, best);
   }
+
+  /**
+   * Room for a label.
+   *
+   * @param spot what it names
+   * @param far whether a line leads there
+   * @param against how much speaks against it
+   */
+  private record Found(Spot spot, Area area, boolean far, double against) {}
 
   /** With its nearest edge or corner about so far off. */
   private static Area placed(
@@ -109,18 +123,35 @@ final class Labels {
     return sum;
   }
 
-  private List<Mark> marks(List<String> texts, Spot near, Type type, Area area, double distance) {
+  /** What a leader would have to cross. */
+  private double crossed(Spot near, Area there) {
+    Spot edge = nearest(there, near);
+    double sum = 0;
+    for (Area other : taken) {
+      sum += other.lengthInside(near, edge) > 1 ? LEADER_CROSSES : 0;
+    }
+    return sum;
+  }
+
+  private static Spot nearest(Area area, Spot spot) {
+    return Spot.of(
+        Math.max(area.left(), Math.min(area.right(), spot.x())),
+        Math.max(area.top(), Math.min(area.bottom(), spot.y())));
+  }
+
+  private List<Mark> marks(List<String> texts, Type type, Found found) {
+    Area area = found.area();
     List<Mark> marks = new ArrayList<>();
-    if (distance > FAR) {
-      Spot edge =
-          Spot.of(
-              Math.max(area.left(), Math.min(area.right(), near.x())),
-              Math.max(area.top(), Math.min(area.bottom(), near.y())));
-      Mark leader = new Mark.Line(near, edge, Ink.line(Colour.GREY, 0.8));
+    boolean covers = lines.stream().anyMatch(line -> area.lengthInside(line.from(), line.to()) > 0);
+    if (found.far()) {
+      Spot near = found.spot();
+      Mark leader = new Mark.Line(near, nearest(area, near), Ink.line(Colour.GREY, 0.8));
       keepOff(leader);
       marks.add(leader);
     }
-    marks.add(ground(area));
+    if (covers) {
+      marks.add(ground(area));
+    }
     double y = area.top() + PADDING + type.size();
     for (String text : texts) {
       boolean first = text.equals(texts.get(0));

@@ -48,6 +48,18 @@ public sealed interface Mark {
    * @param at its anchor on the base line
    */
   record Words(Spot at, String text, Type type) implements Mark {
+    /** About where its letters are. */
+    Area area() {
+      double width = type.width(text);
+      double left =
+          switch (type.from()) {
+            case START -> at.x();
+            case MIDDLE -> at.x() - width / 2;
+            case END -> at.x() - width;
+          };
+      return new Area(left, at.y() - type.size(), left + width, at.y() + 0.25 * type.size());
+    }
+
     @Override
     public Mark movedBy(Spot way) {
       return new Words(at.plus(way), text, type);

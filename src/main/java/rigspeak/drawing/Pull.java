@@ -29,10 +29,19 @@ record Pull(Sling sling, List<Leg> legs, Optional<Arrow> load) {
   /**
    * A leg of the rope.
    *
-   * @param said whether its direction is known, and not only the angle to the other leg
+   * @param known how much of its heading is
    * @param tension over that of the working leg; 0 where it is not known
    */
-  record Leg(Slot slot, Heading heading, boolean said, double tension) {}
+  record Leg(Slot slot, Heading heading, Known known, double tension) {}
+
+  /** How much is known of where a leg goes. */
+  enum Known {
+    ALL,
+    /** Only how steep it is: it was said from its other end. */
+    SLOPE,
+    /** Only its angle to the other leg. */
+    ANGLE
+  }
 
   /**
    * The load.
@@ -59,9 +68,12 @@ record Pull(Sling sling, List<Leg> legs, Optional<Arrow> load) {
         Heading.of(
             Math.toRadians(load.elevationDeg().nominal()),
             Math.toRadians(load.bearingDeg().nominal()));
+    return Optional.of(new Arrow(load, heading, size, isSideKnown(loaded)));
+  }
+
+  private static boolean isSideKnown(LoadAsSaid loaded) {
     Estimate bearing = loaded.rig().measures().get(Measure.WORKING_LEG_BEARING);
-    boolean sideKnown = bearing == null || bearing.how() != HowGot.ASSUMED;
-    return Optional.of(new Arrow(load, heading, size, sideKnown));
+    return bearing == null || bearing.how() != HowGot.ASSUMED;
   }
 
   private static Sling sling(Rig said, List<Leg> legs, Optional<Arrow> arrow) {
@@ -80,9 +92,14 @@ record Pull(Sling sling, List<Leg> legs, Optional<Arrow> load) {
     List<Leg> legs = new ArrayList<>();
     leg(subject, Slot.ANCHOR_LEG, Measure.ANCHOR_LEG_ELEVATION, Measure.ANCHOR_LEG_BEARING)
         .ifPresent(
-            heading -> legs.add(new Leg(Slot.ANCHOR_LEG, heading, true, anchorTension(subject))));
+            heading ->
+                legs.add(new Leg(Slot.ANCHOR_LEG, heading, Known.ALL, anchorTension(subject))));
+    Known working =
+        subject.loaded().filter(loaded -> !isSideKnown(loaded)).isPresent()
+            ? Known.SLOPE
+            : Known.ALL;
     leg(subject, Slot.WORKING_LEG, Measure.WORKING_LEG_ELEVATION, Measure.WORKING_LEG_BEARING)
-        .ifPresent(heading -> legs.add(new Leg(Slot.WORKING_LEG, heading, true, 1)));
+        .ifPresent(heading -> legs.add(new Leg(Slot.WORKING_LEG, heading, working, 1)));
     return legs.isEmpty() ? guessed(arrow) : legs;
   }
 
@@ -122,7 +139,7 @@ record Pull(Sling sling, List<Leg> legs, Optional<Arrow> load) {
     double elevation = Math.toRadians(arrow.get().heading().elevationDeg());
     double bearing = Math.toRadians(arrow.get().heading().bearingDeg());
     return List.of(
-        new Leg(Slot.ANCHOR_LEG, Heading.of(elevation + half, bearing), false, 1),
-        new Leg(Slot.WORKING_LEG, Heading.of(elevation - half, bearing), false, 1));
+        new Leg(Slot.ANCHOR_LEG, Heading.of(elevation + half, bearing), Known.ANGLE, 1),
+        new Leg(Slot.WORKING_LEG, Heading.of(elevation - half, bearing), Known.ANGLE, 1));
   }
 }

@@ -1,9 +1,6 @@
 package rigspeak.drawing;
 
-import java.util.ArrayList;
-import java.util.List;
 import rigspeak.answer.PictureWords;
-import rigspeak.drawing.Ink.Colour;
 import rigspeak.rig.Place;
 import rigspeak.verdict.PathVerdict;
 
@@ -12,18 +9,17 @@ import rigspeak.verdict.PathVerdict;
  *
  * <p>From the side and from above the limb, the stem and the distance out are to scale, and every
  * direction is seen as it falls on the sheet (orthographic projection): from above an arrow has its
- * bearing, from the side what of it lies in the limb's plane. Sling and legs are drawn at one
- * length; where their length was said it is written. The load's arrow is to the scale of the pull
- * of the rope.
+ * bearing, from the side what of it lies in the limb's plane. The slope alone is seen square to the
+ * load. Sling and legs are drawn at one length; where their length was said it is written. The
+ * load's arrow is to the scale of the pull of the rope.
  */
 public final class RigDrawing {
   private static final double WIDTH = 420;
+  private static final double EDGE = 8;
   private static final double SIDE_HEIGHT = 300;
   private static final double PLAN_HEIGHT = 250;
-  private static final double SLOPE_WIDTH = 128;
-  private static final double EDGE = 8;
-  private static final double HEADING = 17;
-  private static final double BODY = 13.5;
+  private static final double SLOPE_SHARE = 0.3;
+  private static final double LABEL = 12.5;
 
   private RigDrawing() {}
 
@@ -32,60 +28,52 @@ public final class RigDrawing {
     return picture(subject).svg();
   }
 
-  static Picture picture(Subject subject) {
-    List<Mark> marks = new ArrayList<>();
+  /** The same before it is written. */
+  public static Picture picture(Subject subject) {
     Place place = subject.place();
-    double y = EDGE + HEADING;
-    marks.add(new Mark.Words(Spot.of(EDGE, y), PictureWords.title(place), Type.bold(HEADING)));
-    y += 8;
+    Column column = new Column(WIDTH - 2 * EDGE);
+    column.text(PictureWords.title(place), Type.bold(17));
     if (subject.verdict().isPresent()) {
       PathVerdict verdict = subject.verdict().get();
-      marks.add(Badge.of(PictureWords.outcome(verdict, place), Spot.of(EDGE + 14, y + 16), 12));
-      y = text(marks, PictureWords.verdict(verdict, place), Type.bold(15), 36, y + 6);
-      y = text(marks, PictureWords.reason(verdict, place), Type.plain(BODY), 36, y);
-      y += 6;
+      column.outcome(
+          verdict.outcome(),
+          PictureWords.verdict(verdict, place),
+          PictureWords.reason(verdict, place),
+          15);
     }
-    Area side = new Area(0, y, WIDTH, y + SIDE_HEIGHT);
-    marks.add(new Mark.Group("side", View.of(subject, Aspect.SIDE, side)));
-    rule(marks, y);
-    y += SIDE_HEIGHT;
-    rule(marks, y);
-    boolean loaded = Pull.of(subject).load().isPresent();
-    double planWidth = loaded ? WIDTH - SLOPE_WIDTH : WIDTH;
-    Area plan = new Area(0, y, planWidth, y + PLAN_HEIGHT);
-    marks.add(new Mark.Group("plan", View.of(subject, Aspect.PLAN, plan)));
-    if (loaded) {
-      Area slope = new Area(planWidth, y, WIDTH, y + PLAN_HEIGHT);
-      marks.add(
-          new Mark.Group("slope", SlopeView.of(subject.loaded().orElseThrow().load(), slope)));
-    }
-    y += PLAN_HEIGHT;
-    rule(marks, y);
-    y += 4;
-    if (subject.loaded().isPresent()) {
-      String loadClass = PictureWords.loadClass(subject.loaded().get().load());
-      y = text(marks, loadClass, Type.bold(BODY), EDGE, y);
-    }
-    y = text(marks, PictureWords.key(subject.said(), subject.loaded()), Type.plain(12), EDGE, y);
+    column.space(4);
+    column.rule();
+    side(column, subject, column.area(SIDE_HEIGHT), LABEL);
+    column.rule();
+    plan(column, subject, column.area(PLAN_HEIGHT), LABEL);
+    column.rule();
+    subject
+        .loaded()
+        .ifPresent(loaded -> column.text(PictureWords.loadClass(loaded.load()), Type.bold(13.5)));
+    column.text(PictureWords.key(subject.said(), subject.loaded()), Type.plain(12));
     return new Picture(
         WIDTH,
-        y + EDGE,
+        column.bottom() + EDGE,
         PictureWords.title(place),
         PictureWords.description(place, subject.said(), subject.loaded(), subject.verdict()),
-        marks);
+        column.marks().stream().map(mark -> mark.movedBy(Spot.of(EDGE, 0))).toList());
   }
 
-  private static void rule(List<Mark> marks, double y) {
-    marks.add(new Mark.Line(Spot.of(0, y), Spot.of(WIDTH, y), Ink.line(Colour.PALE, 1)));
+  static void side(Column column, Subject subject, Area area, double label) {
+    column.add(new Mark.Group("side", View.of(subject, Aspect.SIDE, area, label)));
   }
 
-  /** Text in lines of the width that is left; says where it ends. */
-  private static double text(List<Mark> marks, String text, Type type, double left, double top) {
-    double y = top;
-    for (String line : type.wrapped(text, WIDTH - left - EDGE)) {
-      y += Type.LEADING * type.size();
-      marks.add(new Mark.Words(Spot.of(left, y), line, type));
+  /** From above, and beside it the slope of the load where there is one. */
+  static void plan(Column column, Subject subject, Area area, double label) {
+    boolean loaded = Pull.of(subject).load().isPresent();
+    double right = loaded ? area.right() - SLOPE_SHARE * area.width() : area.right();
+    Area plan = new Area(area.left(), area.top(), right, area.bottom());
+    column.add(new Mark.Group("plan", View.of(subject, Aspect.PLAN, plan, label)));
+    if (loaded) {
+      Area slope = new Area(right, area.top(), area.right(), area.bottom());
+      column.add(
+          new Mark.Group(
+              "slope", SlopeView.of(subject.loaded().orElseThrow().load(), slope, label)));
     }
-    return y + 0.3 * type.size();
   }
 }

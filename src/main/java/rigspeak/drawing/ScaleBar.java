@@ -11,7 +11,6 @@ import rigspeak.quantity.UnitSystem;
 final class ScaleBar {
   private static final double LONGEST = 90;
   private static final double TICK = 4;
-  private static final double SIZE = 11.5;
 
   private static final double[] INCHES = {1, 3, 6, 12, 24, 60, 120, 240};
   private static final double[] CENTIMETRES = {2, 5, 10, 20, 50, 100, 200, 500};
@@ -21,8 +20,9 @@ final class ScaleBar {
   /**
    * @param left where it begins, on its line
    * @param scale picture units a metre
+   * @param letters their size
    */
-  static List<Mark> at(Spot left, double scale, UnitSystem units) {
+  static List<Mark> at(Spot left, double scale, UnitSystem units, double letters) {
     Length length = longest(scale, units);
     Spot right = left.plus(Spot.of(length.metres() * scale, 0));
     Spot tick = Spot.of(0, TICK);
@@ -35,9 +35,9 @@ final class ScaleBar {
                 new Mark.Line(left.minus(tick), left.plus(tick), ink),
                 new Mark.Line(right.minus(tick), right.plus(tick), ink),
                 new Mark.Words(
-                    right.plus(Spot.of(6, SIZE / 3)),
+                    right.plus(Spot.of(6, letters / 3)),
                     Figures.distance(length, units),
-                    Type.plain(SIZE)))));
+                    Type.plain(letters)))));
   }
 
   /** The longest that has room, of lengths that are easily read off. */

@@ -3,6 +3,7 @@ package rigspeak.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import rigspeak.answer.Figures;
 import rigspeak.answer.PictureWords;
 import rigspeak.drawing.Ink.Colour;
 import rigspeak.verdict.Load;
@@ -12,17 +13,15 @@ import rigspeak.verdict.Load;
  * the true one, whichever way the load bears.
  */
 final class SlopeView {
-  private static final double TITLE = 13;
-  private static final double LABEL = 12;
   private static final int CURVE = 24;
   private static final int TICK_DEGREES = 15;
 
   private SlopeView() {}
 
-  static List<Mark> of(Load load, Area frame) {
+  static List<Mark> of(Load load, Area frame, double label) {
     List<Mark> marks = new ArrayList<>();
-    Spot corner = Spot.of(frame.left() + 4, frame.top() + TITLE + 2);
-    marks.add(new Mark.Words(corner, PictureWords.slopeOfTheLoad(), Type.bold(TITLE)));
+    Spot corner = Spot.of(frame.left() + 4, frame.top() + label + 3);
+    marks.add(new Mark.Words(corner, PictureWords.slopeOfTheLoad(), Type.bold(label + 0.5)));
     double radius = Math.min(frame.width() - 34, (frame.height() - 76) / 2);
     Spot tail = Spot.of(frame.left() + 14, frame.top() + 38 + radius);
     Wedge.ofSlope(load, tail, radius).ifPresent(marks::add);
@@ -34,7 +33,9 @@ final class SlopeView {
     marks.add(
         new Mark.Group("load slope", data, Arrows.arrow(tail, tail.plus(way), 4, 14, Colour.LOAD)));
     Spot foot = Spot.of(frame.left() + 4, tail.y() + radius + 18);
-    marks.add(new Mark.Words(foot, PictureWords.slope(load), Type.bold(LABEL).in(Colour.LOAD)));
+    marks.add(
+        new Mark.Words(
+            foot, Figures.slope(load.elevationDeg().nominal()), Type.bold(label).in(Colour.LOAD)));
     return marks;
   }
 

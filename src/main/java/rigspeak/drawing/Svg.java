@@ -136,7 +136,7 @@ final class Svg {
   }
 
   /** What XML does not allow at all, not even escaped, becomes a replacement character. */
-  private static String escaped(String text) {
+  static String escaped(String text) {
     StringBuilder safe = new StringBuilder();
     text.codePoints()
         .forEach(

@@ -12,8 +12,8 @@ import rigspeak.drawing.Ink.Dash;
  * @param marks stem, limb and what joins them
  * @param reach spots that must be on the sheet
  * @param union where the limb's axis leaves the stem
- * @param limbEnd a spot on the limb's outer end that a label may name
- * @param stemEnd the same of the stem
+ * @param limbSpots spots on the limb's outer end that a label may name
+ * @param stemSpots the same of the stem
  * @param across half the limb as it is seen under the sling, square to its axis on the upper side
  * @param along one picture unit along the limb, as it is seen
  */
@@ -21,8 +21,8 @@ record Wood(
     List<Mark> marks,
     List<Spot> reach,
     Spot union,
-    Spot limbEnd,
-    Spot stemEnd,
+    List<Spot> limbSpots,
+    List<Spot> stemSpots,
     Spot across,
     Spot along) {
   private static final double LINE = 1.4;
@@ -82,7 +82,7 @@ record Wood(
       Spot inLower = union.minus(upper.times(thick));
       Spot outUpper = tip.plus(upper.times(thin));
       Spot outLower = tip.minus(upper.times(thin));
-      Spot back = along.times(-Math.min(stem / 2, thick));
+      Spot back = Spot.of(-Math.min(stem / 2, thick), 0);
       List<Spot> limb = new ArrayList<>();
       limb.add(inUpper.plus(back));
       limb.add(inUpper);
@@ -110,13 +110,16 @@ record Wood(
       outline.addAll(broken(bottomRight, bottomLeft));
       outline.add(bottomLeft);
       marks.add(new Mark.Track(outline, true, stemInk));
-      Spot limbEnd = sling.plus(along.times(0.7 * beyond)).plus(upper.times(thin));
+      Spot outside = sling.plus(along.times(0.7 * beyond));
       return new Wood(
           List.of(new Mark.Group("wood", marks)),
           List.of(topLeft, bottomRight, outUpper, outLower),
           union,
-          limbEnd,
-          Spot.of(bark - stem / 2, bottom - 6),
+          List.of(outside.plus(upper.times(thin)), outside.minus(upper.times(thin)), tip),
+          List.of(
+              Spot.of(bark - stem / 2, bottom - 4),
+              Spot.of(bark - stem / 2, top + 4),
+              Spot.of(bark - stem, union.y() + STEM / 2)),
           upper.times(thin),
           along);
     }
@@ -157,8 +160,8 @@ record Wood(
           List.of(new Mark.Group("wood", marks)),
           List.of(middle.minus(half), middle.plus(half), tip.plus(Spot.of(thin * lean, thin))),
           union,
-          sling.plus(Spot.of(0.7 * beyond * flat, -thin)),
-          Spot.of(middle.x(), middle.y() + stem / 2 - 4),
+          List.of(sling.plus(Spot.of(0.7 * beyond * flat, -thin))),
+          List.of(Spot.of(middle.x(), middle.y() + stem / 2 - 4)),
           Spot.of(0, -thin),
           Spot.of(flat, 0));
     }

@@ -10,6 +10,7 @@ import java.util.List;
 public record Expected(List<String> rules) {
   private static final String UTTERANCE = "utterance";
   private static final String CALLED = "called";
+  private static final String RADIO = "radio";
   private static final String VALUE = "_value";
   private static final String DRILL = "drill_";
 
@@ -28,6 +29,11 @@ public record Expected(List<String> rules) {
   /** Only the call, alone or followed in the same breath by anything. */
   public static Expected call() {
     return new Expected(List.of(CALLED));
+  }
+
+  /** Anything, with the words of the radio around it. */
+  public static Expected overTheRadio() {
+    return new Expected(List.of(RADIO));
   }
 
   /** Anything, and also the bare value of a slot that has just been asked for. */

@@ -22,6 +22,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.StreamSupport;
 import rigspeak.audio.Sound;
 import rigspeak.audio.SoundStream;
@@ -40,6 +42,9 @@ public final class Ear {
 
   /** So many of the rows that sound most alike are held beside the best. */
   private static final int MOST_RIVALS = 16;
+
+  /** Held for good: the level of a logger that nobody holds is forgotten with it. */
+  private static final Logger SPHINX = Logger.getLogger("edu.cmu.sphinx");
 
   private final Grammar grammar;
   private final UtteranceSource source;
@@ -65,6 +70,7 @@ public final class Ear {
   private Ear(Grammar grammar, Caution caution, URL configuration) {
     this.grammar = grammar;
     this.caution = caution;
+    SPHINX.setLevel(Level.SEVERE);
     try {
       manager = new ConfigurationManager(configuration);
       source = manager.lookup("source");

@@ -66,6 +66,14 @@ public sealed interface Meaning {
     HELP
   }
 
+  /** A word of the radio, which says nothing of the rig. */
+  enum Procedure implements Meaning {
+    /** Heard; that is all it says. Never an agreement. */
+    ROGER,
+    /** The other one may speak now. */
+    OVER
+  }
+
   /**
    * Nothing is taken from these words.
    *

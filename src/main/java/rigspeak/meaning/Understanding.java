@@ -31,17 +31,29 @@ public final class Understanding {
    * @param asked the slot that has just been asked for, whose bare value is then taken too
    */
   public Meaning understand(String text, Optional<Slot> asked) {
-    return understand(text, asked, false);
+    return understand(text, expected(asked), asked, false);
   }
 
   /** What heard words mean: the same, but a fifteen may have been a fifty. */
   public Meaning hear(String text, Optional<Slot> asked) {
-    return understand(text, asked, true);
+    return understand(text, expected(asked), asked, true);
   }
 
-  private Meaning understand(String text, Optional<Slot> asked, boolean heard) {
-    Expected expected =
-        asked.map(slot -> Expected.answerFor(slot.key())).orElseGet(Expected::anything);
+  /** What words typed in place of a radio mean; a value is said with its name. */
+  public Meaning understandRadio(String text) {
+    return understand(text, Expected.overTheRadio(), Optional.empty(), false);
+  }
+
+  /** What words heard over a radio mean. */
+  public Meaning hearRadio(String text) {
+    return understand(text, Expected.overTheRadio(), Optional.empty(), true);
+  }
+
+  private static Expected expected(Optional<Slot> asked) {
+    return asked.map(slot -> Expected.answerFor(slot.key())).orElseGet(Expected::anything);
+  }
+
+  private Meaning understand(String text, Expected expected, Optional<Slot> asked, boolean heard) {
     List<String> words = Spelling.words(text);
     if (words.isEmpty()) {
       return new NotUnderstood(Reason.NOTHING_SAID, "");
@@ -82,6 +94,7 @@ public final class Understanding {
     private Optional<String> slot;
     private Breath breath = new Breath();
     private Optional<String> command = Optional.empty();
+    private Optional<Meaning> procedure = Optional.empty();
     private final boolean heard;
     private boolean called;
     private boolean correcting;
@@ -109,6 +122,8 @@ public final class Understanding {
       switch (order) {
         case "wake" -> called = true;
         case "correct" -> correcting = true;
+        case "roger" -> procedure = Optional.of(Meaning.Procedure.ROGER);
+        case "over" -> procedure = Optional.of(Meaning.Procedure.OVER);
         default -> command = Optional.of(order);
       }
     }
@@ -130,6 +145,9 @@ public final class Understanding {
     }
 
     Meaning meaning() throws SlotValue.BeyondPlumb {
+      if (procedure.isPresent()) {
+        return procedure.get();
+      }
       if (command.isPresent()) {
         return command(command.get());
       }

@@ -268,6 +268,25 @@ public record ResolvedRig(
     return measures.containsKey(measure);
   }
 
+  /** The same numbers, said in these words: in other units, for whoever reads them. */
+  public ResolvedRig saidAs(Rig words) {
+    return new ResolvedRig(
+        place,
+        words,
+        measures,
+        turn,
+        tensionShare,
+        grip,
+        seat,
+        wood,
+        union,
+        hollow,
+        pullAbove,
+        gear,
+        movement,
+        assumptions);
+  }
+
   /** This rig with a number more, which follows from the rest of the rope. */
   public ResolvedRig with(Measure measure, Estimate estimate) {
     Map<Measure, Estimate> more = new EnumMap<>(Measure.class);

@@ -201,6 +201,7 @@ class LiveTest {
     new LiveConversation(
             session,
             key,
+            new ArrayDeque<>(),
             () -> ear,
             mouth,
             ClosingPause.ORDINARY,
@@ -258,8 +259,8 @@ class LiveTest {
     }
 
     @Override
-    public void reopen() {
-      line.reopen();
+    public void reopen(long playedNanos) {
+      line.reopen(playedNanos);
       if (script.isEmpty()) {
         line.end();
       } else {

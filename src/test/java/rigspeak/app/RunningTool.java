@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 
 /** rigspeak in a process of its own; what it prints is waited for line by line. */
 final class RunningTool implements AutoCloseable {
-  private static final long PATIENCE_SECONDS = 120;
+  private static final long PATIENCE_SECONDS = 300;
 
   private final Process process;
   private final BlockingQueue<String> lines;

@@ -61,7 +61,7 @@ final class DevicesTest {
             "test", form -> form.getSampleRate() == rate && form.getChannels() == channels));
     short[] second = new short[Sound.RATE];
     try (Microphone microphone = Devices.microphone(List.of("test"))) {
-      microphone.reopen();
+      microphone.reopen(System.nanoTime());
       fill(microphone, new short[Sound.RATE / 10]);
       fill(microphone, second);
     }
@@ -87,7 +87,9 @@ final class DevicesTest {
     short[] left = channel(bytes, 0, channels);
     short[] right = channel(bytes, channels - 1, channels);
     assertEquals(Sound.of(left), Sound.of(right));
-    assertEquals(rate / 2, left.length, 1);
+    // The device was begun with its buffer full of silence.
+    assertEquals(FakeDevice.BUFFER + rate / 2, left.length, 1);
+    assertEquals(Sound.of(new short[FakeDevice.BUFFER]), Sound.of(left).part(0, FakeDevice.BUFFER));
     assertEquals(250, risesOf(left), 1);
     assertEquals(8_000, loudest(left), 800);
   }
@@ -131,10 +133,27 @@ final class DevicesTest {
       assertTrue(loudest(samples) > 0, "it heard the tone");
       microphone.shut();
       device.mute();
-      microphone.reopen();
+      microphone.reopen(System.nanoTime());
       fill(microphone, samples);
     }
     assertEquals(0, loudest(samples));
+  }
+
+  /** Who opens it late has lost nothing of what came since the loudspeaker ended. */
+  @Test
+  void whatCameBeforeItWasOpenedLateIsHeard() throws Exception {
+    FakeDevice device = FakeDevice.microphone("test", form -> true);
+    PluggedMixers.plug(device);
+    short[] samples = new short[Sound.RATE / 10];
+    try (Microphone microphone = Devices.microphone(List.of("test"))) {
+      microphone.shut();
+      long ended = System.nanoTime();
+      device.awaitGiven(Sound.RATE / 5);
+      device.mute();
+      microphone.reopen(ended);
+      fill(microphone, samples);
+    }
+    assertTrue(loudest(samples) > 0, "the tone came before it was opened");
   }
 
   private static void fill(Microphone microphone, short[] samples) throws IOException {

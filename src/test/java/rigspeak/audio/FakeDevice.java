@@ -5,6 +5,7 @@ import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.LineUnavailableException;
@@ -20,6 +21,9 @@ final class FakeDevice {
   static final double TONE_HERTZ = 1000;
   static final double TONE_LOUDNESS = 10_000;
 
+  /** Frames in the device's own buffer. */
+  static final int BUFFER = 100;
+
   private final Mixer.Info info;
   private final Class<?> kind;
   private final Predicate<AudioFormat> opens;
@@ -27,7 +31,7 @@ final class FakeDevice {
   private final ByteArrayOutputStream played = new ByteArrayOutputStream();
   private AudioFormat form;
   private long openedNanos;
-  private long framesGiven;
+  private final AtomicLong framesGiven = new AtomicLong();
   private volatile boolean muted;
   private volatile boolean pulled;
 
@@ -64,6 +68,14 @@ final class FakeDevice {
     pulled = true;
   }
 
+  /** Waits until so many more frames have been taken from it. */
+  void awaitGiven(int frames) {
+    long wanted = framesGiven.get() + frames;
+    while (framesGiven.get() < wanted) {
+      Thread.onSpinWait();
+    }
+  }
+
   /** Gives silence from now on. */
   void mute() {
     muted = true;
@@ -89,7 +101,7 @@ final class FakeDevice {
             switch (method.getName()) {
               case "open" -> open((AudioFormat) arguments[0]);
               case "getFormat" -> form;
-              case "getBufferSize" -> 100 * form.getFrameSize();
+              case "getBufferSize" -> BUFFER * form.getFrameSize();
               case "available" -> available();
               case "read" -> read((byte[]) arguments[0], (int) arguments[2]);
               case "write" -> write((byte[]) arguments[0], (int) arguments[1], (int) arguments[2]);
@@ -103,7 +115,7 @@ final class FakeDevice {
     if (opens.test(wanted)) {
       form = wanted;
       openedNanos = System.nanoTime();
-      framesGiven = 0;
+      framesGiven.set(0);
       return null;
     }
     // Both are seen: the one where another program has the device, the other where it lied.
@@ -115,10 +127,10 @@ final class FakeDevice {
 
   /** A microphone gives sound as fast as time goes by; a loudspeaker always has room. */
   private int available() {
-    int frames = 100;
+    int frames = BUFFER;
     if (kind == TargetDataLine.class && !pulled) {
       double seconds = (System.nanoTime() - openedNanos) / 1e9;
-      frames = (int) Math.min(frames, (long) (seconds * form.getSampleRate()) - framesGiven);
+      frames = (int) Math.min(frames, (long) (seconds * form.getSampleRate()) - framesGiven.get());
     }
     return frames * form.getFrameSize();
   }
@@ -129,7 +141,8 @@ final class FakeDevice {
     }
     int channels = form.getChannels();
     for (int at = 0; at < count; at += 2 * channels) {
-      double phase = 2 * Math.PI * TONE_HERTZ * framesGiven++ / form.getSampleRate();
+      double phase =
+          2 * Math.PI * TONE_HERTZ * framesGiven.getAndIncrement() / form.getSampleRate();
       int step = muted ? 0 : (int) Math.round(TONE_LOUDNESS * Math.sin(phase));
       for (int channel = 0; channel < channels; channel++) {
         into[at + 2 * channel] = (byte) step;

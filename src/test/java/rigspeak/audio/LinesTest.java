@@ -28,7 +28,7 @@ final class LinesTest {
       line.say(ONE);
       line.shut();
       line.say(ONE);
-      line.reopen();
+      line.reopen(0);
       line.say(TWO);
       line.end();
 

@@ -119,7 +119,7 @@ class CompetingPairsTest {
                 "all_up_value",
                 "below_hundred",
                 "digit",
-                "wrap_count")),
+                "more_wraps")),
         places::toString);
   }
 

@@ -1,5 +1,6 @@
 package rigspeak.hearing;
 
+import edu.cmu.sphinx.util.props.ConfigurationManager;
 import java.io.IOException;
 import java.net.URL;
 import java.nio.file.Files;
@@ -39,6 +40,8 @@ import rigspeak.grammar.Grammar;
  * clean=all                   recordings played clean: all, or so many commands, half as much talk,
  *                             and each half of each pair by two voices
  * wip=1e-1,1e-2,1e-3          pocketsphinx's word insertion; the best on the clean ones counts
+ * decide=again                before the tables, what was found is taken or refused once more, by the
+ *                             weights as they are now
  * </pre>
  */
 final class HearingComparison {
@@ -63,6 +66,9 @@ final class HearingComparison {
     }
     HearingComparison comparison = new HearingComparison(options);
     comparison.run();
+    if (comparison.option("decide", "once").equals("again")) {
+      comparison.decideAgain();
+    }
     String tables = HearingTables.of(comparison.out);
     Files.writeString(comparison.out.resolve("tables.md"), tables);
     System.out.println(tables);
@@ -130,10 +136,6 @@ final class HearingComparison {
   }
 
   private Engine engine(String name, List<Recorded> some) throws IOException, InterruptedException {
-    URL settings =
-        options.containsKey("settings")
-            ? Path.of(options.get("settings")).toUri().toURL()
-            : Ear.class.getResource("/rigspeak/hearing/ear.xml");
     String[] choices = option("wip", "1e-1,1e-2,1e-3").split(",", -1);
     String best = choices[0];
     if (name.equals("pocketsphinx") && choices.length > 1) {
@@ -145,13 +147,13 @@ final class HearingComparison {
               .filter(r -> option("part", "all").equals("held-out") || !r.keptAside())
               .toList();
       for (String choice : choices) {
-        Engine engine = Engine.named(name, grammar, settings, choice, out);
+        Engine engine = Engine.named(name, grammar, settings(), choice, out);
         Map<Path, Engine.Took> took = engine.hear(files(new Condition.Clean(), tuning));
         long right =
             tuning.stream()
                 .filter(r -> took.containsKey(r.file()))
                 .filter(
-                    r -> r.outcome(grammar, took.get(r.file()).words()) == Recorded.Outcome.RIGHT)
+                    r -> r.outcome(grammar, took.get(r.file()).rows()) == Recorded.Outcome.RIGHT)
                 .count();
         System.err.println("pocketsphinx, wip " + choice + ": " + right + "/" + tuning.size());
         if (right > most) {
@@ -160,7 +162,13 @@ final class HearingComparison {
         }
       }
     }
-    return Engine.named(name, grammar, settings, best, out);
+    return Engine.named(name, grammar, settings(), best, out);
+  }
+
+  private URL settings() throws IOException {
+    return options.containsKey("settings")
+        ? Path.of(options.get("settings")).toUri().toURL()
+        : Ear.class.getResource("/rigspeak/hearing/ear.xml");
   }
 
   /** The recordings of a condition, made where they are not there yet. */
@@ -192,6 +200,39 @@ final class HearingComparison {
         .resolve(recorded.file().getFileName());
   }
 
+  /**
+   * What was found and what spoke for it is in the outcomes; only whether that is enough is new.
+   */
+  private void decideAgain() throws IOException {
+    Acceptance acceptance = new ConfigurationManager(settings()).lookup("acceptance");
+    Map<String, Recorded> recorded =
+        Recorded.all(Path.of(option("corpus", "target/corpus"))).stream()
+            .collect(Collectors.toMap(Recorded::name, r -> r));
+    for (Condition condition : Condition.all()) {
+      Path file = outcomes("rigspeak", condition);
+      if (Files.exists(file)) {
+        List<String> lines = new ArrayList<>(Files.readAllLines(file));
+        lines.replaceAll(
+            line -> line.equals(HearingTables.Row.HEAD) ? line : again(line, recorded, acceptance));
+        Files.write(file, lines);
+      }
+    }
+  }
+
+  private String again(String line, Map<String, Recorded> recorded, Acceptance acceptance) {
+    List<List<String>> taken =
+        FoundRow.in(line).stream()
+            .filter(row -> acceptance.isSure(row.evidence(), Caution.NORMAL))
+            .map(FoundRow::words)
+            .toList();
+    HearingTables.Row row = HearingTables.Row.read(line);
+    Recorded.Outcome outcome = recorded.get(row.recording()).outcome(grammar, taken);
+    String[] cells = line.split(",", -1);
+    cells[6] = outcome.name();
+    cells[8] = taken.stream().flatMap(List::stream).collect(Collectors.joining(" "));
+    return String.join(",", cells);
+  }
+
   private Path outcomes(String engine, Condition condition) {
     return out.resolve("outcomes-" + engine + "-" + condition.name() + ".csv");
   }
@@ -208,7 +249,7 @@ final class HearingComparison {
       Path file = file(condition, recorded);
       Engine.Took mine = took.getOrDefault(file, new Engine.Took(List.of(), "nothing", 0));
       double seconds = (Files.size(file) - 44) / (2.0 * Sound.RATE);
-      Recorded.Outcome outcome = recorded.outcome(grammar, mine.words());
+      Recorded.Outcome outcome = recorded.outcome(grammar, mine.rows());
       lines.add(
           String.join(
               ",",
@@ -220,7 +261,7 @@ final class HearingComparison {
               recorded.pair(),
               outcome.name(),
               String.join(" ", recorded.words()),
-              String.join(" ", mine.words()),
+              mine.text(),
               mine.evidence().replace(',', ';'),
               String.format(Locale.ROOT, "%.2f", seconds),
               String.format(Locale.ROOT, "%.4f", mine.busySeconds()),

@@ -41,6 +41,7 @@ final class HearingTables {
       Outcome outcome,
       String said,
       String heard,
+      boolean toldTooLoud,
       double seconds,
       double busySeconds,
       double peakMegabytes,
@@ -61,6 +62,7 @@ final class HearingTables {
           Outcome.valueOf(cells[6]),
           cells[7],
           cells[8],
+          cells[9].contains(Heard.TooNoisy.class.getSimpleName()),
           Double.parseDouble(cells[10]),
           Double.parseDouble(cells[11]),
           Double.parseDouble(cells[12]),
@@ -162,10 +164,10 @@ final class HearingTables {
             + engines.stream()
                 .map(engine -> engine + " right / wrong / refused % | ")
                 .collect(Collectors.joining())
-            + "talk | taken % "
+            + "told that it is too loud % | talk | taken % "
             + String.join(" / ", engines)
             + " | real-time factor | peak MB |");
-    line("|---|---|" + "---|".repeat(engines.size()) + "---|---|---|---|");
+    line("|---|---|" + "---|".repeat(engines.size()) + "---|---|---|---|---|");
     Map<String, List<Row>> groups = groups(which, what);
     if (groups.size() > 1 && !head.equals("condition")) {
       groups.put("~ all", rows.stream().filter(which).toList());
@@ -192,7 +194,8 @@ final class HearingTables {
       cells.append(percent(mine, Row::wrong)).append(" / ");
       cells.append(percent(mine, r -> r.outcome() == Outcome.REFUSED)).append(" | ");
     }
-    cells.append(said(talk, engines)).append(" | ");
+    cells.append(each(engines, engine -> percent(by(engine, commands), Row::toldTooLoud)));
+    cells.append(" | ").append(said(talk, engines)).append(" | ");
     cells.append(each(engines, engine -> percent(by(engine, talk), Row::wrong))).append(" | ");
     cells.append(each(engines, engine -> speed(by(engine, rows)))).append(" | ");
     cells.append(each(engines, engine -> peak(by(engine, rows)))).append(" |");

@@ -29,7 +29,7 @@ import rigspeak.rig.Value.UnionCondition;
  * <p>The space is chosen so that good, marginal and refused rigs all come up in force. The same
  * number always gives the same rigs.
  */
-final class SampledRigs {
+public final class SampledRigs {
   /** As many as a rig draws from at most. */
   private static final int SIDES = 56;
 
@@ -51,7 +51,7 @@ final class SampledRigs {
   private SampledRigs() {}
 
   /** The first so many rigs of which everything is known and nothing contradicts. */
-  static List<Rig> first(int count) {
+  public static List<Rig> first(int count) {
     Catalogue catalogue = Catalogue.bundled();
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(SIDES);
     // The first point is a corner.

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import rigspeak.WorkedValue;
+import rigspeak.rig.Rig;
 import rigspeak.rig.Spoken;
 import rigspeak.verdict.WorkedRigTest.Worked;
 
@@ -28,6 +29,29 @@ public final class WorkedRigs {
       text.append(WorkedValue.table(values(worked)));
     }
     return text.toString();
+  }
+
+  /** Where the load of a rig points, as it was worked out apart from the program. */
+  public record Direction(
+      String name, String said, Rig rig, double elevationDeg, double bearingDeg) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  /** The directions of all loads. */
+  public static List<Direction> directions() throws IOException {
+    return WorkedRigTest.workedRigs().stream()
+        .map(
+            worked ->
+                new Direction(
+                    worked.name(),
+                    worked.said(),
+                    Spoken.rig(worked.said()),
+                    worked.number("elevation_deg"),
+                    worked.number("bearing_deg")))
+        .toList();
   }
 
   /** The values of all rigs. */

@@ -1,0 +1,90 @@
+package rigspeak.app;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rigspeak.audio.NoSuchDevice;
+import rigspeak.audio.Sound;
+import rigspeak.audio.WavFile;
+import rigspeak.grammar.Grammar;
+import rigspeak.hearing.Ear;
+
+/** Whether anything grows while one talks for hours. */
+@Command(
+    name = "soak",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Holds a live conversation for hours of simulated time, as fast as the machine can, and",
+      "prints what the program holds every quarter of an hour: recordings over and over, between",
+      "them noise, quiet and speech played backward; the headset is pulled once in a while.",
+      "Exit code 1 if anything grows."
+    })
+final class SoakCommand implements Callable<Integer> {
+  private static final double LONGEST_HOURS = 100;
+  private static final int LOOKS_AN_HOUR = 4;
+  private static final int GROWS = 1;
+
+  /** With fewer, a third would be a look or two. */
+  private static final int LEAST_LOOKS = 9;
+
+  @Parameters(arity = "1..*", paramLabel = "WAV", description = "recordings or folders of them")
+  private List<Path> wavs;
+
+  @Option(
+      names = "--hours",
+      paramLabel = "HOURS",
+      defaultValue = "4",
+      description = "of simulated time (${DEFAULT-VALUE})")
+  private double hours;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws IOException, NoSuchDevice {
+    if (!(hours > 0 && hours <= LONGEST_HOURS)) {
+      throw new ParameterException(
+          spec.commandLine(), "--hours is a number above 0, at most 100, not " + hours + ".");
+    }
+    List<Sound> recordings = new ArrayList<>();
+    for (Path wav : Recordings.named(wavs)) {
+      recordings.add(WavFile.read(wav));
+    }
+    Grammar grammar = Grammar.bundled();
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("simulated  heap MB  resident MB  threads  open files");
+    int looks = Math.max(LEAST_LOOKS, (int) Math.round(LOOKS_AN_HOUR * hours));
+    List<Footprint> seen =
+        new Soak(grammar, Ear.open(grammar), new Mouth())
+            .run(recordings, hours * 3600, looks, this::print);
+    out.printf(Locale.ROOT, "at its peak %.0f MB resident%n", Footprint.peakMegabytes());
+    List<String> growing = Footprint.growing(seen);
+    out.println(growing.isEmpty() ? "Nothing grows." : "Grows: " + String.join(", ", growing));
+    out.flush();
+    return growing.isEmpty() ? 0 : GROWS;
+  }
+
+  private void print(Footprint look) {
+    int minutes = (int) (look.seconds() / 60);
+    PrintWriter out = spec.commandLine().getOut();
+    out.printf(
+        Locale.ROOT,
+        "%5d:%02d    %7.1f  %11.0f  %7d  %10d%n",
+        minutes / 60,
+        minutes % 60,
+        look.heapMegabytes(),
+        look.residentMegabytes(),
+        look.threads(),
+        look.handles());
+    out.flush();
+  }
+}

@@ -1,0 +1,60 @@
+package rigspeak.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import rigspeak.audio.Sound;
+import rigspeak.audio.WavFile;
+import rigspeak.grammar.Grammar;
+import rigspeak.hearing.Ear;
+
+/** A conversation of many hours must leave the program as large as it was; here some minutes. */
+class SoakTest {
+  private static final double SECONDS = 480;
+  private static final int LOOKS = 12;
+
+  @Test
+  void nothingGrowsWhileOneTalks() throws Exception {
+    List<Sound> recordings = new ArrayList<>();
+    for (String name :
+        List.of(
+            "01-climber-weight-and-tree",
+            "02-climber-limb",
+            "08-trainee-missing",
+            "03-ground-stem",
+            "12-ground-read-back",
+            "14-climber-check")) {
+      recordings.add(WavFile.read(java.nio.file.Path.of("demo-data/one-day", name + ".wav")));
+    }
+    Grammar grammar = Grammar.bundled();
+    List<Footprint> seen =
+        new Soak(grammar, Ear.open(grammar), new Mouth())
+            .run(recordings, SECONDS, LOOKS, look -> {});
+
+    assertEquals(LOOKS, seen.size());
+    assertEquals(List.of(), Footprint.growing(seen), seen.toString());
+  }
+
+  @Test
+  void whatGrowsIsNamed() {
+    assertEquals(List.of(), Footprint.growing(looks(0, 0, 0, 0)));
+    // A kilobyte for each of some eight hundred exchanges an hour, over four hours.
+    assertEquals(List.of("heap by 6.0"), Footprint.growing(looks(1, 0, 0, 0)));
+    assertEquals(List.of("resident memory by 24.0"), Footprint.growing(looks(0, 4, 0, 0)));
+    assertEquals(
+        List.of("threads by 6.0", "open files by 12.0"), Footprint.growing(looks(0, 0, 1, 2)));
+  }
+
+  /** Eighteen looks, between which so much is added. */
+  private static List<Footprint> looks(double heap, double resident, int threads, int handles) {
+    return IntStream.range(0, 18)
+        .mapToObj(
+            i ->
+                new Footprint(
+                    60 * i, 80 + heap * i, 300 + resident * i, 12 + threads * i, 9 + handles * i))
+        .toList();
+  }
+}

@@ -1,0 +1,169 @@
+package rigspeak.hearing;
+
+import edu.cmu.sphinx.util.props.ConfigurationManager;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import rigspeak.grammar.Expected;
+import rigspeak.grammar.Grammar;
+
+/**
+ * Finds the weights of {@link Acceptance} that fit what {@link HearingComparison} wrote best, and
+ * prints what each level of surety takes with the weights as they are in ear.xml. Argument: the
+ * comparison's output folder.
+ *
+ * <p>Method: logistic regression, Newton's method, each weight held back by a normal prior; only
+ * the recordings that are tuned on count for the weights.
+ */
+final class EvidenceFit {
+  private static final String[] NAMES = {
+    "always",
+    "overRival",
+    "overOtherSpeech",
+    "overUnfinished",
+    "worstWord",
+    "worstPause",
+    "words",
+    "aboveNoise"
+  };
+  private static final double[] LEVELS = {0.3, 0.5, 0.6, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95};
+
+  /** How strongly the prior pulls each weight to nought: one over its variance. */
+  private static final double PRIOR = 0.3;
+
+  private static final int STEPS = 30;
+
+  private final List<Try> tries;
+
+  /**
+   * One recording: what it was, the row that was found in it if any, and whether that was right.
+   */
+  private record Try(HearingTables.Row row, List<FoundRow> found, boolean right) {
+    double surety(Acceptance acceptance) {
+      return found.stream().mapToDouble(f -> acceptance.surety(f.evidence())).max().orElse(0);
+    }
+  }
+
+  private EvidenceFit(List<Try> tries) {
+    this.tries = tries;
+  }
+
+  public static void main(String[] args) throws IOException {
+    Grammar grammar = Grammar.bundled();
+    List<Try> tries = new ArrayList<>();
+    try (Stream<Path> files = Files.list(Path.of(args[0]))) {
+      for (Path file :
+          files
+              .filter(f -> f.getFileName().toString().startsWith("outcomes-rigspeak-"))
+              .sorted()
+              .toList()) {
+        for (String line : Files.readAllLines(file).stream().skip(1).toList()) {
+          HearingTables.Row row = HearingTables.Row.read(line);
+          List<FoundRow> found = FoundRow.in(line);
+          boolean right =
+              !row.talk() && found.size() == 1 && sameMeaning(grammar, row, found.get(0));
+          tries.add(new Try(row, found, right));
+        }
+      }
+    }
+    new EvidenceFit(tries).print();
+  }
+
+  private static boolean sameMeaning(Grammar grammar, HearingTables.Row row, FoundRow found) {
+    List<String> said = CorpusMeasurement.normalised(row.said());
+    return grammar
+        .match(found.words(), Expected.anything())
+        .equals(grammar.match(said, Expected.anything()));
+  }
+
+  private static RealVector vector(FoundRow found) {
+    return new ArrayRealVector(found.evidence().scaled(), false);
+  }
+
+  private static double logistic(double sum) {
+    return 1 / (1 + Math.exp(-sum));
+  }
+
+  private void print() {
+    List<Try> tuning =
+        tries.stream().filter(t -> !t.row().keptAside() && !t.found().isEmpty()).toList();
+    RealVector weights = fitted(tuning);
+    System.out.printf(
+        "%d rows, %d of them wrong%n",
+        tuning.size(), tuning.stream().filter(t -> !t.right()).count());
+    for (int i = 0; i < NAMES.length; i++) {
+      System.out.printf(Locale.ROOT, "%s %.2f%n", NAMES[i], weights.getEntry(i));
+    }
+    Acceptance ear =
+        new ConfigurationManager(Ear.class.getResource("/rigspeak/hearing/ear.xml"))
+            .lookup("acceptance");
+    table("clean, tuned on", ear, t -> t.row().clean() && !t.row().keptAside());
+    table("clean, kept aside", ear, t -> t.row().clean() && t.row().keptAside());
+    table("the rest, tuned on", ear, t -> !t.row().clean() && !t.row().keptAside());
+    table("the rest, kept aside", ear, t -> !t.row().clean() && t.row().keptAside());
+    tries.stream()
+        .map(t -> t.row().condition())
+        .distinct()
+        .forEach(c -> table(c, ear, t -> t.row().condition().equals(c)));
+  }
+
+  private static RealVector fitted(List<Try> tuning) {
+    RealVector weights = new ArrayRealVector(NAMES.length);
+    for (int step = 0; step < STEPS; step++) {
+      RealVector slope = weights.mapMultiply(-PRIOR);
+      RealMatrix curve = new Array2DRowRealMatrix(NAMES.length, NAMES.length);
+      for (int i = 0; i < NAMES.length; i++) {
+        curve.setEntry(i, i, PRIOR);
+      }
+      for (Try one : tuning) {
+        for (FoundRow found : one.found()) {
+          RealVector x = vector(found);
+          double p = logistic(weights.dotProduct(x));
+          slope = slope.add(x.mapMultiply((one.right() ? 1 : 0) - p));
+          curve = curve.add(x.outerProduct(x).scalarMultiply(p * (1 - p)));
+        }
+      }
+      weights = weights.add(new CholeskyDecomposition(curve).getSolver().solve(slope));
+    }
+    return weights;
+  }
+
+  private void table(String title, Acceptance acceptance, Predicate<Try> which) {
+    List<Try> mine = tries.stream().filter(which).toList();
+    List<Try> commands = mine.stream().filter(t -> !t.row().talk()).toList();
+    List<Try> talk = mine.stream().filter(t -> t.row().talk()).toList();
+    if (commands.isEmpty()) {
+      return;
+    }
+    System.out.printf(
+        "%n| %s: %d commands, %d of talk | right | wrong | talk taken |%n|---|---|---|---|%n",
+        title, commands.size(), talk.size());
+    Arrays.stream(LEVELS)
+        .forEach(
+            level ->
+                System.out.printf(
+                    Locale.ROOT,
+                    "| %.2f | %.1f | %.1f | %.1f |%n",
+                    level,
+                    share(commands, t -> t.right() && t.surety(acceptance) >= level),
+                    share(commands, t -> !t.right() && t.surety(acceptance) >= level),
+                    share(talk, t -> t.surety(acceptance) >= level)));
+  }
+
+  private static double share(List<Try> tries, Predicate<Try> which) {
+    return tries.isEmpty()
+        ? Double.NaN
+        : 100.0 * tries.stream().filter(which).count() / tries.size();
+  }
+}
