@@ -39,8 +39,7 @@ class DrillWordsTest {
       assertSpeakable(turn.next().step(Wish.EXPLAIN, i).lines());
       assertSpeakable(turn.next().step(new Input.NotUnderstood(), i).lines());
       Response response = i % 2 == 0 ? new Response.Amount(1.37) : new Response.Named(Choice.GO);
-      Drill.Turn asked =
-          turn.next().step(new Input.Answer(response, OptionalDouble.empty(), 3), i);
+      Drill.Turn asked = turn.next().step(new Input.Answer(response, OptionalDouble.empty(), 3), i);
       assertEquals(List.of(new Line.AskSure()), asked.lines());
       turn = asked.next().step(new Input.Sure(0.5), i);
     }
@@ -83,8 +82,7 @@ class DrillWordsTest {
 
   @Test
   void explainTellsWhatIsAsUsualBeforeTheFirstAnswer() {
-    String text =
-        DrillWords.say(List.of(new Line.Explained(Optional.empty()))).get(0).text();
+    String text = DrillWords.say(List.of(new Line.Explained(Optional.empty()))).get(0).text();
     assertTrue(text.contains("two hundred pounds") && text.contains("three wraps"), text);
   }
 }
