@@ -30,6 +30,7 @@ import rigspeak.drill.Course;
 import rigspeak.drill.Generator;
 import rigspeak.drill.Skill;
 import rigspeak.grammar.Grammar;
+import rigspeak.hearing.Caution;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
 import rigspeak.hearing.Listening;
@@ -108,7 +109,7 @@ final class DrillCommand implements Callable<Integer> {
   @Option(names = "--speaker", paramLabel = "NAME", description = "part of the loudspeaker's name")
   private List<String> loudspeakers = List.of();
 
-  @Mixin private final EarOptions hearing = new EarOptions();
+  @Mixin private final EarOptions hearing = new EarOptions(Caution.EAGER);
 
   @Spec private CommandSpec spec;
 

@@ -15,9 +15,11 @@ final class EarOptions {
   @Option(
       names = "--caution",
       paramLabel = "LEVEL",
-      defaultValue = "normal",
-      description = "how ready to refuse what is not clear: cautious, normal or eager (normal)")
-  private Caution caution = Caution.NORMAL;
+      description = {
+        "how ready to refuse what is not clear: cautious, normal or eager",
+        "(normal; in a drill eager, where a mishearing is told back and harms nobody)"
+      })
+  private Optional<Caution> caution = Optional.empty();
 
   @Option(
       names = "--profile",
@@ -25,7 +27,19 @@ final class EarOptions {
       description = "hear with this person's profile, see rigspeak enroll")
   private Path file;
 
+  private final Caution usual;
   private Optional<Profile> profile = Optional.empty();
+
+  EarOptions() {
+    this(Caution.NORMAL);
+  }
+
+  /**
+   * @param usual where nothing is said of it
+   */
+  EarOptions(Caution usual) {
+    this.usual = usual;
+  }
 
   /**
    * Reads the profile, if one is named; what cannot be used is told once the ear is open.
@@ -44,7 +58,7 @@ final class EarOptions {
 
   /** Opens the ear with what has been read. */
   Ear open(Grammar grammar, PrintWriter err) {
-    Ear ear = Ear.open(grammar, caution);
+    Ear ear = Ear.open(grammar, caution.orElse(usual));
     if (profile.isPresent() && !ear.use(profile.get())) {
       err.println(
           "The profile "
