@@ -193,6 +193,27 @@ class LiveTest {
     assertEquals(EarSound.LISTENING.sound(), line.played().get(3), "the key");
   }
 
+  /** By the seconds of the sound: a slow machine makes no silence. */
+  @Test
+  void awakeItSaysThatItHearsNothingAfterTenSeconds() throws Exception {
+    VirtualLine line = new VirtualLine("headset");
+    Boom boom =
+        new Boom(
+            line,
+            () -> {
+              line.say(Sound.silence(9));
+              line.say(recording("02-climber-limb"));
+            },
+            () -> line.say(Sound.silence(10.5)),
+            () -> line.say(recording("12-ground-read-back")));
+
+    converse(new Plugged(List.of(boom), List.of(line), 0));
+
+    assertEquals(List.of("limb ten inches by tape limb level by eye", "-", "read back"), heard());
+    assertEquals(
+        1, out.toString().lines().filter(told -> told.contains("I hear nothing.")).count());
+  }
+
   private void converse(Plugged lines) throws IOException, NoSuchDevice {
     converse(lines, new Session(grammar), new Key());
   }
