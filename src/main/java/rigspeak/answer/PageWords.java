@@ -65,8 +65,7 @@ public final class PageWords {
     String size = "Load " + Figures.force(load.resultantN().nominal(), units);
     String where =
         String.join(
-            " ",
-            Figures.direction(load.elevationDeg().nominal(), load.bearingDeg().nominal()));
+            " ", Figures.direction(load.elevationDeg().nominal(), load.bearingDeg().nominal()));
     return text(sentence(size, where), PictureWords.loadClass(load));
   }
 

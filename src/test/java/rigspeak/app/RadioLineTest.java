@@ -131,8 +131,11 @@ class RadioLineTest {
     }
 
     private void awaitSpeaker() {
+      long until = System.nanoTime() + 1_000_000;
       try {
-        wait(1);
+        while (!onAir && System.nanoTime() < until) {
+          wait(1);
+        }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
       }
