@@ -48,7 +48,8 @@ class ArchitectureTest {
       dialogue  | meaning verdict catalogue rig quantity                    |
       plan      | dialogue meaning verdict rig                              |
       readback  | dialogue meaning rig quantity                             |
-      answer    | plan readback dialogue verdict catalogue mechanics meaning rig quantity |
+      drill     | verdict catalogue mechanics rig quantity                  | commons-math
+      answer    | plan readback drill dialogue verdict catalogue mechanics meaning rig quantity |
       speaking  | audio                                                     | freetts
       drawing   | answer plan verdict rig quantity                          |
       printing  | drawing                                                   | pdfbox awt
@@ -88,6 +89,7 @@ class ArchitectureTest {
   private static final Map<String, Set<String>> ONLY =
       Map.of(
           "answer > mechanics", Set.of("LoadClass"),
+          "drill > mechanics", Set.of("LoadClass"),
           "answer > meaning", Set.of("Meaning", "Meaning$Reason", "Meaning$Trouble"));
 
   private static final Set<String> NAMES_THAT_SAY_NOTHING =
@@ -106,6 +108,7 @@ class ArchitectureTest {
     "rigspeak.plan..",
     "rigspeak.readback..",
     "rigspeak.answer..",
+    "rigspeak.drill..",
     "rigspeak.drawing.."
   };
 

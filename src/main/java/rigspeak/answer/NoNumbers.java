@@ -7,6 +7,7 @@ import static rigspeak.answer.Sentences.text;
 import java.util.ArrayList;
 import java.util.List;
 import rigspeak.catalogue.Conflict;
+import rigspeak.dialogue.Detail;
 import rigspeak.rig.Slot;
 import rigspeak.verdict.Refusal;
 import rigspeak.verdict.Verdict;
@@ -22,11 +23,16 @@ final class NoNumbers {
   /* ---- refused for what it is ---- */
 
   String refused(Verdict.RefusedOutright refused) {
-    List<String> reasons = refused.refusals().stream().map(this::reason).toList();
+    List<String> reasons = refused.refusals().stream().map(this::refusal).toList();
     return text(text(reasons), wayOut(refused));
   }
 
-  private String reason(Refusal refusal) {
+  /** Why, in full. */
+  static String reason(Refusal refusal) {
+    return new NoNumbers(new Form(Detail.FULL)).refusal(refusal);
+  }
+
+  private String refusal(Refusal refusal) {
     return switch (refusal) {
       case DEAD_WOOD ->
           form.or(

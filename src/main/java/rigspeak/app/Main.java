@@ -35,6 +35,7 @@ import picocli.CommandLine.Command;
       TranscribeCommand.class,
       SayCommand.class,
       EnrollCommand.class,
+      DrillCommand.class,
       DevicesCommand.class,
       BenchCommand.class,
       SoakCommand.class

@@ -52,6 +52,17 @@ final class Mouth {
     return () -> parts.stream().map(Supplier::get).iterator();
   }
 
+  /** Sentences of a drill, piece by piece, after an ear-sound. */
+  Iterable<Sound> speak(EarSound before, List<Utterance> answers, rigspeak.dialogue.Pace pace) {
+    List<Supplier<Sound>> parts = new ArrayList<>();
+    parts.add(before::sound);
+    for (Utterance answer : answers) {
+      parts.add(Mouth::pause);
+      voice.phrases(answer.text(), speed(pace)).forEach(parts::add);
+    }
+    return () -> parts.stream().map(Supplier::get).iterator();
+  }
+
   /** The same as one sound. */
   Sound whole(Exchange exchange, rigspeak.dialogue.Pace pace) {
     List<Sound> parts = new ArrayList<>();

@@ -84,7 +84,10 @@ final class Soak {
     }
   }
 
-  /** A microphone at each reading of which somebody looks up. */
+  /**
+   * A microphone at each opening of which somebody looks up: between two utterances, since the
+   * search holds much that it needs while it is on one.
+   */
   private record Watched(Microphone line, Runnable look) implements Microphone {
     @Override
     public String name() {
@@ -93,7 +96,6 @@ final class Soak {
 
     @Override
     public int read(short[] into, int from, int most) throws IOException {
-      look.run();
       return line.read(into, from, most);
     }
 
@@ -105,6 +107,7 @@ final class Soak {
     @Override
     public void reopen(long playedNanos) {
       line.reopen(playedNanos);
+      look.run();
     }
 
     @Override

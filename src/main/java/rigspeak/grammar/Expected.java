@@ -12,6 +12,7 @@ public record Expected(List<String> rules) {
   private static final String CALLED = "called";
   private static final String RADIO = "radio";
   private static final String VALUE = "_value";
+  private static final String DRILL = "drill_";
 
   public Expected {
     rules = List.copyOf(rules);
@@ -43,6 +44,11 @@ public record Expected(List<String> rules) {
   /** The bare value of one slot and nothing else. */
   public static Expected only(String slot) {
     return new Expected(List.of(valueRule(slot)));
+  }
+
+  /** In a drill: what answers a question of this kind, and nothing else. */
+  public static Expected inDrill(String kind) {
+    return new Expected(List.of(DRILL + kind));
   }
 
   /**

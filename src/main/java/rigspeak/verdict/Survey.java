@@ -240,7 +240,7 @@ final class Survey {
   }
 
   /** Each check with the state of friction that is worst for it. */
-  private static List<Held> worstFriction(ResolvedRig rig, Point point) {
+  static List<Held> worstFriction(ResolvedRig rig, Point point) {
     List<Held> worst = Trial.of(rig, point, Creep.NONE).held();
     for (Creep creep : frictions(rig)) {
       worst = worstOf(worst, Trial.of(rig, point, creep).held());

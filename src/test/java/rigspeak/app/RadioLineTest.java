@@ -131,11 +131,9 @@ class RadioLineTest {
     }
 
     private void awaitSpeaker() {
-      long until = System.nanoTime() + 1_000_000;
       try {
-        while (!onAir && System.nanoTime() < until) {
-          wait(1);
-        }
+        // Whoever reads looks again.
+        TimeUnit.MILLISECONDS.timedWait(this, 1);
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
       }

@@ -13,7 +13,7 @@ import rigspeak.hearing.Ear;
 
 /** A conversation of many hours must leave the program as large as it was; here some minutes. */
 class SoakTest {
-  private static final double SECONDS = 600;
+  private static final double SECONDS = 480;
   private static final int LOOKS = 12;
 
   @Test

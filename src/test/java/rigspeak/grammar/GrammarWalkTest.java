@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import rigspeak.catalogue.Catalogue;
 import rigspeak.catalogue.Resolution;
+import rigspeak.drill.Asking;
 import rigspeak.grammar.Sentences.Sentence;
 import rigspeak.meaning.Meaning;
 import rigspeak.meaning.Meaning.Command;
@@ -286,6 +287,10 @@ class GrammarWalkTest {
     for (Slot slot : Slot.values()) {
       used.addAll(SENTENCES.rulesBelow(new Phrase.Rule(slot.key() + "_value")));
     }
+    for (Asking asking : Asking.values()) {
+      used.addAll(SENTENCES.rulesBelow(new Phrase.Rule("drill_" + asking.rule())));
+    }
+    used.addAll(SENTENCES.rulesBelow(new Phrase.Rule("drill_sure")));
     assertEquals(new LinkedHashSet<>(GRAMMAR.ruleNames()), used, "unused rules");
   }
 

@@ -32,11 +32,15 @@ interface Engine {
   /**
    * What an engine took of a file.
    *
-   * @param words all the words it took, in a row; empty if none
+   * @param rows the words it took, a row for each utterance; empty if none
    * @param evidence whatever else it says of its decision
    * @param busySeconds processor time
    */
-  record Took(List<String> words, String evidence, double busySeconds) {}
+  record Took(List<List<String>> rows, String evidence, double busySeconds) {
+    String text() {
+      return rows.stream().flatMap(List::stream).collect(Collectors.joining(" "));
+    }
+  }
 
   /** The high-water mark of a process, as Linux keeps it; 0 when it is gone. */
   static double highWater(String process) throws IOException {
@@ -84,16 +88,16 @@ interface Engine {
     }
 
     private Took took(List<Heard> heard) {
-      List<String> words = new ArrayList<>();
+      List<List<String>> taken = new ArrayList<>();
       double busy = 0;
       for (Heard one : heard) {
         if (one instanceof Heard.Words w) {
-          words.addAll(w.words());
+          taken.add(w.words());
         }
         busy += one.when().busySeconds();
       }
       String evidence = heard.stream().map(Ours::evidence).collect(Collectors.joining(" / "));
-      return new Took(words, evidence + String.join("", rows), busy);
+      return new Took(taken, evidence + String.join("", rows), busy);
     }
 
     /** Everything that is told of an utterance but its words and its time. */
@@ -220,7 +224,7 @@ interface Engine {
           String name = matcher.group(2);
           List<String> words =
               CorpusMeasurement.normalised(matcher.group(1).replaceAll("\\(\\d+\\)", ""));
-          took.put(byName.get(name), new Took(words, "", spent.getOrDefault(name, 0.0)));
+          took.put(byName.get(name), new Took(List.of(words), "", spent.getOrDefault(name, 0.0)));
         }
       }
       return took;

@@ -1,5 +1,6 @@
 package rigspeak.hearing;
 
+import edu.cmu.sphinx.util.props.ConfigurationManager;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,8 +19,9 @@ import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
 
 /**
- * Finds the weights of {@link Acceptance} from what {@link HearingComparison} wrote, and prints
- * what each level of surety would take. Argument: its output folder.
+ * Finds the weights of {@link Acceptance} that fit what {@link HearingComparison} wrote best, and
+ * prints what each level of surety takes with the weights as they are in ear.xml. Argument: the
+ * comparison's output folder.
  *
  * <p>Method: logistic regression, Newton's method, each weight held back by a normal prior; only
  * the recordings that are tuned on count for the weights.
@@ -48,11 +50,8 @@ final class EvidenceFit {
    * One recording: what it was, the row that was found in it if any, and whether that was right.
    */
   private record Try(HearingTables.Row row, List<FoundRow> found, boolean right) {
-    double surety(RealVector weights) {
-      return found.stream()
-          .mapToDouble(f -> logistic(weights.dotProduct(vector(f))))
-          .max()
-          .orElse(0);
+    double surety(Acceptance acceptance) {
+      return found.stream().mapToDouble(f -> acceptance.surety(f.evidence())).max().orElse(0);
     }
   }
 
@@ -106,14 +105,17 @@ final class EvidenceFit {
     for (int i = 0; i < NAMES.length; i++) {
       System.out.printf(Locale.ROOT, "%s %.2f%n", NAMES[i], weights.getEntry(i));
     }
-    table("clean, tuned on", weights, t -> t.row().clean() && !t.row().keptAside());
-    table("clean, kept aside", weights, t -> t.row().clean() && t.row().keptAside());
-    table("the rest, tuned on", weights, t -> !t.row().clean() && !t.row().keptAside());
-    table("the rest, kept aside", weights, t -> !t.row().clean() && t.row().keptAside());
+    Acceptance ear =
+        new ConfigurationManager(Ear.class.getResource("/rigspeak/hearing/ear.xml"))
+            .lookup("acceptance");
+    table("clean, tuned on", ear, t -> t.row().clean() && !t.row().keptAside());
+    table("clean, kept aside", ear, t -> t.row().clean() && t.row().keptAside());
+    table("the rest, tuned on", ear, t -> !t.row().clean() && !t.row().keptAside());
+    table("the rest, kept aside", ear, t -> !t.row().clean() && t.row().keptAside());
     tries.stream()
         .map(t -> t.row().condition())
         .distinct()
-        .forEach(c -> table(c, weights, t -> t.row().condition().equals(c)));
+        .forEach(c -> table(c, ear, t -> t.row().condition().equals(c)));
   }
 
   private static RealVector fitted(List<Try> tuning) {
@@ -137,7 +139,7 @@ final class EvidenceFit {
     return weights;
   }
 
-  private void table(String title, RealVector weights, Predicate<Try> which) {
+  private void table(String title, Acceptance acceptance, Predicate<Try> which) {
     List<Try> mine = tries.stream().filter(which).toList();
     List<Try> commands = mine.stream().filter(t -> !t.row().talk()).toList();
     List<Try> talk = mine.stream().filter(t -> t.row().talk()).toList();
@@ -154,9 +156,9 @@ final class EvidenceFit {
                     Locale.ROOT,
                     "| %.2f | %.1f | %.1f | %.1f |%n",
                     level,
-                    share(commands, t -> t.right() && t.surety(weights) >= level),
-                    share(commands, t -> !t.right() && t.surety(weights) >= level),
-                    share(talk, t -> t.surety(weights) >= level)));
+                    share(commands, t -> t.right() && t.surety(acceptance) >= level),
+                    share(commands, t -> !t.right() && t.surety(acceptance) >= level),
+                    share(talk, t -> t.surety(acceptance) >= level)));
   }
 
   private static double share(List<Try> tries, Predicate<Try> which) {

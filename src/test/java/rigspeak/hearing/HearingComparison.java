@@ -153,7 +153,7 @@ final class HearingComparison {
             tuning.stream()
                 .filter(r -> took.containsKey(r.file()))
                 .filter(
-                    r -> r.outcome(grammar, took.get(r.file()).words()) == Recorded.Outcome.RIGHT)
+                    r -> r.outcome(grammar, took.get(r.file()).rows()) == Recorded.Outcome.RIGHT)
                 .count();
         System.err.println("pocketsphinx, wip " + choice + ": " + right + "/" + tuning.size());
         if (right > most) {
@@ -220,16 +220,16 @@ final class HearingComparison {
   }
 
   private String again(String line, Map<String, Recorded> recorded, Acceptance acceptance) {
-    List<String> taken =
+    List<List<String>> taken =
         FoundRow.in(line).stream()
             .filter(row -> acceptance.isSure(row.evidence(), Caution.NORMAL))
-            .flatMap(row -> row.words().stream())
+            .map(FoundRow::words)
             .toList();
     HearingTables.Row row = HearingTables.Row.read(line);
     Recorded.Outcome outcome = recorded.get(row.recording()).outcome(grammar, taken);
     String[] cells = line.split(",", -1);
     cells[6] = outcome.name();
-    cells[8] = String.join(" ", taken);
+    cells[8] = taken.stream().flatMap(List::stream).collect(Collectors.joining(" "));
     return String.join(",", cells);
   }
 
@@ -249,7 +249,7 @@ final class HearingComparison {
       Path file = file(condition, recorded);
       Engine.Took mine = took.getOrDefault(file, new Engine.Took(List.of(), "nothing", 0));
       double seconds = (Files.size(file) - 44) / (2.0 * Sound.RATE);
-      Recorded.Outcome outcome = recorded.outcome(grammar, mine.words());
+      Recorded.Outcome outcome = recorded.outcome(grammar, mine.rows());
       lines.add(
           String.join(
               ",",
@@ -261,7 +261,7 @@ final class HearingComparison {
               recorded.pair(),
               outcome.name(),
               String.join(" ", recorded.words()),
-              String.join(" ", mine.words()),
+              mine.text(),
               mine.evidence().replace(',', ';'),
               String.format(Locale.ROOT, "%.2f", seconds),
               String.format(Locale.ROOT, "%.4f", mine.busySeconds()),

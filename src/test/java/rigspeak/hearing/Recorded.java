@@ -66,13 +66,17 @@ record Recorded(
     return grammar.match(row, expected());
   }
 
-  /** What came of it, by the words an engine took; empty if it took none. */
-  Outcome outcome(Grammar grammar, List<String> taken) {
-    Set<List<String>> heard = meaning(grammar, taken);
-    if (heard.isEmpty()) {
-      // Words that mean nothing are taken by nobody.
+  /**
+   * What came of it. A sentence may be taken in two breaths; something else beside it is wrong.
+   *
+   * @param taken the rows of words that an engine took, one for each utterance
+   */
+  Outcome outcome(Grammar grammar, List<List<String>> taken) {
+    // Words that mean nothing are taken by nobody.
+    if (taken.stream().allMatch(row -> meaning(grammar, row).isEmpty())) {
       return Outcome.REFUSED;
     }
+    Set<List<String>> heard = meaning(grammar, taken.stream().flatMap(List::stream).toList());
     boolean right = kind != Kind.TALK && heard.equals(meaning(grammar, words));
     if (right) {
       return Outcome.RIGHT;
