@@ -139,7 +139,7 @@ final class ConfirmCommand implements Callable<Integer> {
   private boolean hear(Grammar grammar, RadioTalk talk, RadioReport report) throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
-    Ear ear = hearing.open(grammar, err);
+    Ear ear = open(grammar, err);
     boolean allRead = true;
     for (Path wav : Recordings.named(recordings)) {
       try (WavFile sound = WavFile.open(wav);
@@ -158,6 +158,12 @@ final class ConfirmCommand implements Callable<Integer> {
     return allRead;
   }
 
+  private Ear open(Grammar grammar, PrintWriter err) {
+    Ear ear = hearing.open(grammar, err);
+    ear.forgetConversation();
+    return ear;
+  }
+
   private void listen(Grammar grammar, RadioTalk talk, RadioReport report, Squelch squelch)
       throws IOException, NoSuchDevice {
     PrintWriter err = spec.commandLine().getErr();
@@ -166,7 +172,7 @@ final class ConfirmCommand implements Callable<Integer> {
         Microphone microphone = live.lines().microphone()) {
       err.println("Listening on " + microphone.name() + ", speaking on " + loudspeaker.name());
       new RadioLine(talk, report, new Mouth(), microphone, loudspeaker, squelch)
-          .run(() -> hearing.open(grammar, err), live.pause());
+          .run(() -> open(grammar, err), live.pause());
     }
   }
 }

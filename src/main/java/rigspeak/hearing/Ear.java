@@ -217,6 +217,17 @@ public final class Ear {
     return acceptance.surety(evidence);
   }
 
+  /**
+   * Makes room where from now on something else is heard than in a conversation: each of the two
+   * networks is large.
+   */
+  public void forgetConversation() {
+    network.forget();
+    linguist.forget();
+    rivals.clear();
+    graphs.clear();
+  }
+
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
   void expect(Expected expected) {
     onlyCall = expected.equals(Expected.call());

@@ -141,7 +141,10 @@ public final class Confirming {
 
     private void talk(Meaning meaning) {
       Turn turn = dialogue.step(now.talk(), meaning);
-      boolean changed = !turn.next().rope().equals(now.talk().rope());
+      // A value said again changes nothing, and may be one that is not as planned.
+      boolean changed =
+          !turn.next().rope().equals(now.talk().rope())
+              || turn.replies().stream().anyMatch(Reply.Taken.class::isInstance);
       now = now.with(turn.next());
       turn.replies().forEach(this::tell);
       if (changed) {
