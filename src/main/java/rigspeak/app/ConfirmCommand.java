@@ -20,6 +20,7 @@ import rigspeak.audio.Microphone;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.Squelch;
 import rigspeak.audio.WavFile;
+import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
@@ -159,9 +160,7 @@ final class ConfirmCommand implements Callable<Integer> {
   }
 
   private Ear open(Grammar grammar, PrintWriter err) {
-    Ear ear = hearing.open(grammar, err);
-    ear.forgetConversation();
-    return ear;
+    return hearing.open(grammar, Expected.overTheRadio(), err);
   }
 
   private void listen(Grammar grammar, RadioTalk talk, RadioReport report, Squelch squelch)

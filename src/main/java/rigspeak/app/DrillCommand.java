@@ -215,7 +215,7 @@ final class DrillCommand implements Callable<Integer> {
     hearing.read(err);
     Optional<DrillVoice> voice = out == null ? Optional.empty() : Optional.of(voice());
     int said = 0;
-    Ear ear = hearing.open(grammar, err);
+    Ear ear = hearing.open(grammar, talk.expected(), err);
     print(talk);
     said = write(voice, talk, said);
     for (Path wav : Recordings.named(wavs)) {
@@ -260,7 +260,7 @@ final class DrillCommand implements Callable<Integer> {
     try (Loudspeaker loudspeaker = Devices.loudspeaker(loudspeakers);
         Microphone microphone = Devices.microphone(microphones)) {
       DrillVoice voice = voice();
-      Ear ear = hearing.open(grammar, err);
+      Ear ear = hearing.open(grammar, talk.expected(), err);
       err.println("Listening on " + microphone.name() + ", speaking on " + loudspeaker.name());
       try (Listening listening = ear.listen(microphone)) {
         speak(talk, voice, microphone, loudspeaker);

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Caution;
 import rigspeak.hearing.Ear;
@@ -58,7 +59,16 @@ final class EarOptions {
 
   /** Opens the ear with what has been read. */
   Ear open(Grammar grammar, PrintWriter err) {
-    Ear ear = Ear.open(grammar, caution.orElse(usual));
+    return open(grammar, Expected.anything(), err);
+  }
+
+  /**
+   * The same for another talk than a conversation.
+   *
+   * @param first what may be said first
+   */
+  Ear open(Grammar grammar, Expected first, PrintWriter err) {
+    Ear ear = Ear.open(grammar, caution.orElse(usual), first);
     if (profile.isPresent() && !ear.use(profile.get())) {
       err.println(
           "The profile "

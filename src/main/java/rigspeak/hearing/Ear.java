@@ -64,12 +64,13 @@ public final class Ear {
   private final ConfigurationManager manager;
   private Levels levels = Levels.unknown();
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
-  private List<Expected> open = Expected.anything().parts();
+  private List<Expected> open;
   private boolean onlyCall;
 
-  private Ear(Grammar grammar, Caution caution, URL configuration) {
+  private Ear(Grammar grammar, Caution caution, Expected first, URL configuration) {
     this.grammar = grammar;
     this.caution = caution;
+    this.open = first.parts();
     SPHINX.setLevel(Level.SEVERE);
     try {
       manager = new ConfigurationManager(configuration);
@@ -88,7 +89,7 @@ public final class Ear {
       Set<String> words = allWords(grammar);
       words.addAll(callCheck.words());
       dictionary.keep(words);
-      network.hear(graph(Expected.anything()));
+      network.hear(graph(open.get(0)));
       decoder = manager.lookup("decoder");
       decoder.allocate();
     } catch (PropertyException e) {
@@ -109,16 +110,25 @@ public final class Ear {
 
   /** The same, more or less ready to refuse. */
   public static Ear open(Grammar grammar, Caution caution) {
-    return open(grammar, caution, resource("ear.xml"));
+    return open(grammar, caution, Expected.anything());
+  }
+
+  /**
+   * The same for another talk than a conversation, so that only its network takes up room.
+   *
+   * @param first what may be said first
+   */
+  public static Ear open(Grammar grammar, Caution caution, Expected first) {
+    return open(grammar, caution, first, resource("ear.xml"));
   }
 
   static Ear open(Grammar grammar, URL configuration) {
-    return open(grammar, Caution.NORMAL, configuration);
+    return open(grammar, Caution.NORMAL, Expected.anything(), configuration);
   }
 
-  static Ear open(Grammar grammar, Caution caution, URL configuration) {
-    Ear ear = new Ear(grammar, caution, configuration);
-    ear.warmUp();
+  private static Ear open(Grammar grammar, Caution caution, Expected first, URL configuration) {
+    Ear ear = new Ear(grammar, caution, first, configuration);
+    ear.warmUp(first);
     return ear;
   }
 
@@ -215,17 +225,6 @@ public final class Ear {
   /** How sure it is of a row, 0 to 1. */
   double surety(Acceptance.Evidence evidence) {
     return acceptance.surety(evidence);
-  }
-
-  /**
-   * Makes room where from now on something else is heard than in a conversation: each of the two
-   * networks is large.
-   */
-  public void forgetConversation() {
-    network.forget();
-    linguist.forget();
-    rivals.clear();
-    graphs.clear();
   }
 
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
@@ -367,10 +366,10 @@ public final class Ear {
     return graphs.computeIfAbsent(expected, e -> WordGraph.of(grammar, e));
   }
 
-  private void warmUp() {
+  private void warmUp(Expected first) {
     try (InputStream clip = resource("warm-up.wav").openStream();
         Listening listening = listen(WavFile.open("warm-up.wav", clip))) {
-      while (listening.next(Expected.anything()).isPresent()) {
+      while (listening.next(first).isPresent()) {
         // What it says does not matter.
       }
     } catch (IOException e) {

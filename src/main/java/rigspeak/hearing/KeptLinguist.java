@@ -34,12 +34,6 @@ public final class KeptLinguist extends FlatLinguist {
     kept.put(grammar.getInitialNode(), searchGraph);
   }
 
-  /** Keeps none of them, so that there is room for another large one. */
-  void forget() {
-    kept.clear();
-    searchGraph = null;
-  }
-
   /**
    * Builds the network for the words that are open: the states of each word among its neighbours,
    * their connections, and beside them the loop of all phones.

@@ -40,11 +40,6 @@ public final class WordNetwork extends edu.cmu.sphinx.linguist.language.grammar.
     }
   }
 
-  /** Keeps none of the networks that were built before. */
-  void forget() {
-    built.clear();
-  }
-
   @Override
   public void allocate() throws IOException {
     dictionary.allocate();
