@@ -18,7 +18,7 @@ import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
 
 /**
- * Every {@code x.wav} of the demonstration is heard as its {@code x.txt}; where an {@code
+ * Every {@code x.wav} of the demonstration day is heard as its {@code x.txt}; where an {@code
  * x.refused} stands beside it, it must not be taken. The corpus as a whole is heard well enough.
  */
 final class RecordingsTest {
@@ -32,7 +32,7 @@ final class RecordingsTest {
   @TestFactory
   Stream<DynamicTest> demonstration() throws IOException {
     List<Path> wavs;
-    try (Stream<Path> files = Files.walk(Path.of("demo-data"))) {
+    try (Stream<Path> files = Files.list(Path.of("demo-data", "one-day"))) {
       wavs = files.filter(f -> f.toString().endsWith(".wav")).sorted().toList();
     }
     assertTrue(wavs.size() >= 20, "the recordings are there: " + wavs.size());
@@ -57,9 +57,13 @@ final class RecordingsTest {
     CorpusMeasurement measurement = new CorpusMeasurement();
     measurement.measure(ear, CorpusMeasurement.Recording.all(Path.of("src/test/resources/corpus")));
 
+    // It refuses rather than guesses: the voices that it hears badly make most of the difference.
     assertTrue(
-        measurement.share("commands", CorpusMeasurement.Outcome.RIGHT) >= 0.90, measurement::table);
+        measurement.share("commands", CorpusMeasurement.Outcome.RIGHT) >= 0.80, measurement::table);
     assertTrue(
-        measurement.share("talk", CorpusMeasurement.Outcome.WRONG) <= 0.03, measurement::table);
+        measurement.share("commands", CorpusMeasurement.Outcome.WRONG) <= 0.015,
+        measurement::table);
+    assertTrue(
+        measurement.share("talk", CorpusMeasurement.Outcome.WRONG) <= 0.015, measurement::table);
   }
 }
