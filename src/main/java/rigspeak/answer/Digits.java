@@ -13,35 +13,14 @@ import java.util.stream.Collectors;
  * of a limb and half an inch stay as they are.
  */
 final class Digits {
-  private static final List<String> UNITS =
-      List.of(
-          "zero",
-          "one",
-          "two",
-          "three",
-          "four",
-          "five",
-          "six",
-          "seven",
-          "eight",
-          "nine",
-          "ten",
-          "eleven",
-          "twelve",
-          "thirteen",
-          "fourteen",
-          "fifteen",
-          "sixteen",
-          "seventeen",
-          "eighteen",
-          "nineteen");
-  private static final List<String> TENS =
-      List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
+  /** Twenty to ninety: what Numbers has beyond its small ones. */
+  private static final List<String> TENS = Numbers.TENS.subList(2, Numbers.TENS.size());
+
   private static final Map<String, Integer> NUMBERS = new HashMap<>();
 
   static {
-    for (int i = 0; i < UNITS.size(); i++) {
-      NUMBERS.put(UNITS.get(i), i);
+    for (int i = 0; i < Numbers.SMALL.size(); i++) {
+      NUMBERS.put(Numbers.SMALL.get(i), i);
     }
     for (int i = 0; i < TENS.size(); i++) {
       NUMBERS.put(TENS.get(i), 20 + 10 * i);
@@ -49,7 +28,7 @@ final class Digits {
   }
 
   private static final String WORD =
-      "(?:" + String.join("|", UNITS) + "|" + String.join("|", TENS) + "|hundred|thousand)";
+      "(?:" + String.join("|", Numbers.SMALL) + "|" + String.join("|", TENS) + "|hundred|thousand)";
   private static final Pattern NUMBER =
       Pattern.compile(
           "\\b(" + WORD + "(?: " + WORD + ")*)( and a half)?\\b", Pattern.CASE_INSENSITIVE);
@@ -129,7 +108,7 @@ final class Digits {
   static String figures(String figures) {
     return figures
         .chars()
-        .mapToObj(figure -> UNITS.get(figure - '0'))
+        .mapToObj(figure -> Numbers.SMALL.get(figure - '0'))
         .collect(Collectors.joining(" "));
   }
 

@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
  * not.
  */
 final class Numbers {
-  private static final List<String> SMALL =
+  /** Zero to nineteen. */
+  static final List<String> SMALL =
       List.of(
           "zero",
           "one",
@@ -35,7 +36,9 @@ final class Numbers {
           "seventeen",
           "eighteen",
           "nineteen");
-  private static final List<String> TENS =
+
+  /** By how many tens; what is below twenty is in the other list. */
+  static final List<String> TENS =
       List.of(
           "zero", "ten", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty",
           "ninety");

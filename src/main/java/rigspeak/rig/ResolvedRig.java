@@ -270,21 +270,7 @@ public record ResolvedRig(
 
   /** The same numbers, said in these words: in other units, for whoever reads them. */
   public ResolvedRig saidAs(Rig words) {
-    return new ResolvedRig(
-        place,
-        words,
-        measures,
-        turn,
-        tensionShare,
-        grip,
-        seat,
-        wood,
-        union,
-        hollow,
-        pullAbove,
-        gear,
-        movement,
-        assumptions);
+    return changed(words, measures);
   }
 
   /** This rig with a number more, which follows from the rest of the rope. */
@@ -292,10 +278,14 @@ public record ResolvedRig(
     Map<Measure, Estimate> more = new EnumMap<>(Measure.class);
     more.putAll(measures);
     more.put(measure, estimate);
+    return changed(said, more);
+  }
+
+  private ResolvedRig changed(Rig words, Map<Measure, Estimate> numbers) {
     return new ResolvedRig(
         place,
-        said,
-        more,
+        words,
+        numbers,
         turn,
         tensionShare,
         grip,

@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import rigspeak.catalogue.Catalogue;
-import rigspeak.mechanics.LoadedSupport.Creep;
 import rigspeak.rig.Place;
 import rigspeak.rig.ResolvedRig;
 import rigspeak.rig.RopePath;
@@ -46,7 +45,7 @@ public final class AtItsWord {
 
   /** What a still climber puts on it; every range is a single number. */
   public Load load() {
-    return new LoadRange(Trial.of(rig, rig.nominal(), Creep.NONE)).load();
+    return LoadAsSaid.of(rig).load();
   }
 
   /** What each check demands and what there is, each under the friction that is worst for it. */

@@ -24,7 +24,7 @@ public record LoadAsSaid(ResolvedRig rig, Load load) {
     return loads;
   }
 
-  private static LoadAsSaid of(ResolvedRig rig) {
+  static LoadAsSaid of(ResolvedRig rig) {
     Trial trial = Trial.of(rig, rig.nominal(), Creep.NONE);
     LoadRange range = new LoadRange(trial);
     range.take(trial);

@@ -136,7 +136,7 @@ class RigDrawingTest {
     String readBack = svg.getElementsByTagName("text").item(0).getTextContent();
     // Line ends are one to XML, and what it does not allow is replaced.
     String expected = text.replaceAll("\r\n?", "\n").replaceAll("[\u0000\u0008\uFFFE]", "\uFFFD");
-    assertEquals(expected.length(), readBack.length());
+    assertEquals(expected, readBack);
     assertFalse(svg.getDocumentElement().getAttribute("aria-label").contains("\u0000"));
   }
 
