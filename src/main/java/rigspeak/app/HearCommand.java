@@ -19,7 +19,7 @@ import rigspeak.audio.Loudspeaker;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
-import rigspeak.grammar.Grammar;
+import rigspeak.dialogue.Attention;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
 import rigspeak.hearing.Listening;
@@ -55,15 +55,17 @@ final class HearCommand implements Callable<Integer> {
 
   @Mixin private final Keeping keeping = new Keeping();
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
-    Grammar grammar = Grammar.bundled();
+    Supplied.Loaded loaded = supplied.load();
     PrintWriter err = spec.commandLine().getErr();
     keeping.begin();
     hearing.read(err);
-    Run run = new Run(session(grammar), hearing.open(grammar, err));
+    Run run = new Run(session(loaded), hearing.open(loaded.grammar(), err));
     boolean allRead = true;
     try (run) {
       for (Path wav : Recordings.named(wavs)) {
@@ -73,8 +75,8 @@ final class HearCommand implements Callable<Integer> {
     return allRead ? 0 : Fault.BAD_INPUT;
   }
 
-  private Session session(Grammar grammar) {
-    return asleep ? new Session(grammar, window.asleep()) : new Session(grammar);
+  private Session session(Supplied.Loaded loaded) {
+    return new Session(loaded, asleep ? window.asleep() : Attention.alwaysOpen());
   }
 
   /** One run through the recordings. */

@@ -40,6 +40,8 @@ final class ListenCommand implements Callable<Integer> {
 
   @Mixin private final Keeping keeping = new Keeping();
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   @Override
@@ -47,12 +49,13 @@ final class ListenCommand implements Callable<Integer> {
     ClosingPause pause = live.pause();
     keeping.begin();
     Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
-    Grammar grammar = Grammar.bundled();
+    Supplied.Loaded loaded = supplied.load();
+    Grammar grammar = loaded.grammar();
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
     Mouth mouth = new Mouth();
     new LiveConversation(
-            new Session(grammar, attention),
+            new Session(loaded, attention),
             Key.on(System.in),
             new ArrayDeque<>(),
             () -> {

@@ -39,9 +39,13 @@ final class Session {
   }
 
   Session(Grammar grammar, Attention attention) {
+    this(new Supplied.Loaded(grammar, Catalogue.bundled()), attention);
+  }
+
+  Session(Supplied.Loaded supplied, Attention attention) {
     this.attention = attention;
-    Catalogue catalogue = Catalogue.bundled();
-    this.understanding = new Understanding(grammar);
+    Catalogue catalogue = supplied.catalogue();
+    this.understanding = new Understanding(supplied.grammar());
     this.dialogue = new Dialogue(catalogue, new Judge(catalogue));
   }
 
