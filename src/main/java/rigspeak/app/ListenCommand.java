@@ -43,6 +43,6 @@ final class ListenCommand implements Callable<Integer> {
 
   private void hold(Grammar grammar, Scribe scribe) throws IOException, NoSuchDevice {
     Session session = new Session(grammar, talk.attention(), scribe);
-    talk.hold(grammar, session, session.begin().stream().toList());
+    talk.hold(grammar, session, () -> session.begin().stream().toList());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import rigspeak.answer.LineNotice;
+import rigspeak.answer.Mishap;
 import rigspeak.answer.Utterance;
 import rigspeak.audio.Sound;
 import rigspeak.dialogue.Reply;
@@ -18,8 +19,29 @@ final class Mouth {
 
   private final Voice voice;
 
+  /** Made while all is well. */
+  private volatile Sound instead = EarSound.DANGER.sound();
+
   Mouth() {
-    this.voice = FreeTtsVoice.load();
+    this(FreeTtsVoice.load());
+  }
+
+  Mouth(Voice voice) {
+    this.voice = voice;
+  }
+
+  /** Makes the one sentence beforehand that is needed when no sentence can be made any more. */
+  void prepare() {
+    instead =
+        Sound.joined(
+            List.of(
+                EarSound.NOT_UNDERSTOOD.sound(),
+                voice.speak(Mishap.VOICE_FAILED.text(), Pace.ORDINARY)));
+  }
+
+  /** What is played where words cannot be made: a sentence of its own, or else an ear-sound. */
+  Sound instead() {
+    return instead;
   }
 
   /**

@@ -2,8 +2,10 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,24 +41,24 @@ final class ResumeCommand implements Callable<Integer> {
     Grammar grammar = Grammar.bundled();
     Attention attention = typed == null ? talk.attention() : Attention.alwaysOpen();
     try (JournalScribe scribe = journal.scribe()) {
-      Resumption.Begun begun =
-          Resumption.begin(
-              scribe, Clock.systemUTC(), () -> new Session(grammar, attention, scribe));
+      Session session = new Session(grammar, attention, scribe);
+      Supplier<List<Exchange>> beginning =
+          () -> Resumption.begin(session, scribe, Clock.systemUTC());
       if (typed == null) {
-        talk.hold(grammar, begun.session(), begun.first());
+        talk.hold(grammar, session, beginning);
       } else {
-        type(begun);
+        type(session, beginning.get());
       }
     }
     return 0;
   }
 
-  private void type(Resumption.Begun begun) throws IOException {
+  private void type(Session session, List<Exchange> first) throws IOException {
     Report report = talk.report();
-    begun.first().forEach(exchange -> report.exchange("resumed", exchange));
+    first.forEach(exchange -> report.exchange("resumed", exchange));
     try (Lines lines = Lines.of(typed)) {
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
-        report.exchange("said", begun.session().said(line.get()));
+        report.exchange("said", session.said(line.get()));
       }
     }
   }

@@ -96,8 +96,9 @@ final class Session {
     return unsaid(Dialogue.goingOn(now, lastWords), Optional.empty());
   }
 
-  /** Says that nothing is known, and why. */
+  /** Forgets whatever was taken again, and says so and why. */
   Exchange beginsAnew(Reply.BeginsAnew.Why why) {
+    now = Conversation.begin();
     return unsaid(List.of(new Reply.BeginsAnew(why)), Optional.empty());
   }
 

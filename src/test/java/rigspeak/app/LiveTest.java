@@ -229,7 +229,7 @@ class LiveTest {
             lines,
             new Report(new PrintWriter(out, true), false),
             new PrintWriter(remarks, true))
-        .run(List.of());
+        .run(List::of);
   }
 
   private List<String> heard() {
