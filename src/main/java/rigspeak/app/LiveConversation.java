@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Queue;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import rigspeak.answer.LineNotice;
 import rigspeak.answer.Mishap;
 import rigspeak.audio.LostDevice;
@@ -125,8 +126,11 @@ final class LiveConversation {
     return (session.isAsleep() ? EarSound.ASLEEP : EarSound.LISTENING).sound();
   }
 
-  private Sound spoken(LineNotice notice) {
-    return mouth.speak(notice, session.manner().pace());
+  /** Made only while it is played, where a voice that fails is noticed. */
+  private Iterable<Sound> spoken(LineNotice notice, Sound... then) {
+    return () ->
+        Stream.concat(Stream.of(mouth.speak(notice, session.manner().pace())), Stream.of(then))
+            .iterator();
   }
 
   private interface Opening<D> {
@@ -177,7 +181,7 @@ final class LiveConversation {
           loudspeaker.close();
           loudspeaker = lookedFor(lines::loudspeaker);
           // A device that can be opened may still be dead.
-        } while (played(List.of(spoken(LineNotice.LOUDSPEAKER_BACK))).isEmpty());
+        } while (played(spoken(LineNotice.LOUDSPEAKER_BACK)).isEmpty());
         remarks.println("Speaking on " + name() + " again.");
         ended = played(parts);
       }
@@ -235,9 +239,9 @@ final class LiveConversation {
           remarks.println(lost.getMessage());
           listening.close();
           session.streamEnded();
-          speaking.play(List.of(spoken(LineNotice.MICROPHONE_GONE)));
+          speaking.play(spoken(LineNotice.MICROPHONE_GONE));
           open(lookedFor(lines::microphone));
-          deafWhile(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard()));
+          deafWhile(spoken(LineNotice.MICROPHONE_BACK, isHeard()));
           remarks.println("Listening on " + name() + " again.");
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError fault) {
           hearAnew(fault);

@@ -49,6 +49,10 @@ final class Mouth {
    * are none. It ends with the last word: whoever listens may speak at once.
    */
   Iterable<Sound> speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
+    return () -> parts(exchange, pace).stream().map(Supplier::get).iterator();
+  }
+
+  private List<Supplier<Sound>> parts(Exchange exchange, rigspeak.dialogue.Pace pace) {
     List<Supplier<Sound>> parts = new ArrayList<>();
     if (exchange.called()) {
       parts.add(EarSound.LISTENING::sound);
@@ -71,7 +75,7 @@ final class Mouth {
     if (exchange.fellAsleep()) {
       parts.add(EarSound.ASLEEP::sound);
     }
-    return () -> parts.stream().map(Supplier::get).iterator();
+    return parts;
   }
 
   /** Sentences of a drill, piece by piece, after an ear-sound. */
