@@ -55,6 +55,8 @@ final class HearCommand implements Callable<Integer> {
 
   @Mixin private final Keeping keeping = new Keeping();
 
+  @Mixin private JournalOptions journal;
+
   @Mixin private final Supplied supplied = new Supplied();
 
   @Spec private CommandSpec spec;
@@ -65,9 +67,10 @@ final class HearCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     keeping.begin();
     hearing.read(err);
-    Run run = new Run(session(loaded), hearing.open(loaded.grammar(), err));
     boolean allRead = true;
-    try (run) {
+    try (Scribe scribe = journal.scribeIfNamed();
+        Run run = new Run(session(loaded, scribe), hearing.open(loaded.grammar(), err))) {
+      run.begin();
       for (Path wav : Recordings.named(wavs)) {
         allRead &= run.hear(wav);
       }
@@ -75,8 +78,9 @@ final class HearCommand implements Callable<Integer> {
     return allRead ? 0 : Fault.BAD_INPUT;
   }
 
-  private Session session(Supplied.Loaded loaded) {
-    return new Session(loaded, asleep ? window.asleep() : Attention.alwaysOpen());
+  private Session session(Supplied.Loaded loaded, Scribe scribe) {
+    Attention attention = asleep ? window.asleep() : Attention.alwaysOpen();
+    return new Session(loaded, attention, scribe);
   }
 
   /** One run through the recordings. */
@@ -96,6 +100,13 @@ final class HearCommand implements Callable<Integer> {
       this.loudspeaker = play ? loudspeaker() : Optional.empty();
       if (out != null) {
         Files.createDirectories(out);
+      }
+    }
+
+    void begin() throws IOException {
+      Optional<Exchange> first = session.begin();
+      if (first.isPresent()) {
+        answer(first.get());
       }
     }
 
