@@ -39,8 +39,14 @@ final class DrillScript {
   static final class Fault extends IOException {
     private static final long serialVersionUID = 1L;
 
+    private static final int LONGEST_SHOWN = 200;
+
+    private static String some(String words) {
+      return words.length() <= LONGEST_SHOWN ? words : words.substring(0, LONGEST_SHOWN) + "...";
+    }
+
     Fault(String line, String why) {
-      super("\"" + line + "\" " + why);
+      super("\"" + some(line) + "\" " + why);
     }
   }
 
@@ -151,12 +157,12 @@ final class DrillScript {
 
   private List<Change> statements(String line, String said) throws Fault {
     if (!(understanding.understand(said, Optional.empty()) instanceof Meaning.Values values)) {
-      throw new Fault(line, "says something that is not understood: " + said + ".");
+      throw new Fault(line, "says something that is not understood: " + Fault.some(said) + ".");
     }
     List<Change> changes = new ArrayList<>();
     for (Meaning.Statement statement : values.statements()) {
       if (!(statement instanceof Meaning.Statement.Value value)) {
-        throw new Fault(line, "says something that can mean two things: " + said + ".");
+        throw new Fault(line, "says something that can mean two things: " + Fault.some(said) + ".");
       }
       Said given = value.said();
       HowGot how = given.how() == HowGot.BY_EYE ? HowGot.BY_TAPE : given.how();

@@ -25,7 +25,10 @@ final class Lines implements AutoCloseable {
     return new Lines(file.equals("-") ? System.in : Files.newInputStream(Path.of(file)));
   }
 
-  /** The next utterance; nothing at the end. Of a line that no breath holds only the beginning. */
+  /**
+   * The next utterance; nothing at the end. Of a line that no breath holds only the beginning, and
+   * nothing that steers a terminal.
+   */
   Optional<String> next() throws IOException {
     Optional<String> line = line();
     while (line.isPresent() && (line.get().isBlank() || line.get().startsWith("#"))) {
@@ -40,17 +43,13 @@ final class Lines implements AutoCloseable {
     if (c < 0) {
       return Optional.empty();
     }
-    while (c >= 0 && c != '\n') {
+    while (c >= 0 && c != '\n' && c != '\r') {
       if (line.length() < LONGEST_LINE) {
         line.append((char) c);
       }
       c = in.read();
     }
-    int end = line.length() - 1;
-    if (end >= 0 && line.charAt(end) == '\r') {
-      line.setLength(end);
-    }
-    return Optional.of(line.toString());
+    return Optional.of(Shown.of(line.toString()));
   }
 
   @Override

@@ -29,7 +29,7 @@ final class PlanFiles {
           standard
               ? WholeFile.read(name, System.in, LONGEST)
               : WholeFile.read(Path.of(file), LONGEST);
-      return Plan.of(name, text.lines().toList());
+      return Plan.of(name, text.lines().map(Shown::of).toList());
     } catch (CharacterCodingException e) {
       throw new UnreadablePlan(file + " is no UTF-8 text.");
     }

@@ -25,6 +25,7 @@ import java.util.regex.Pattern;
 final class GrammarText {
   private static final int LONGEST_FILE = 200_000;
   private static final int DEEPEST_NEST = 40;
+  private static final int LONGEST_REASON = 300;
   private static final int MOST_RULES = 1_000;
   private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?(?:\\*/|\\z)|//[^\\n]*");
   private static final Pattern DEFINED = Pattern.compile("(<[^<>\\s]*+>)\\s*+=");
@@ -49,6 +50,11 @@ final class GrammarText {
     this.plain =
         COMMENT.matcher(text).replaceAll(remark -> remark.group().replaceAll("[^\n]", " "));
     refuseDeepNests();
+    int escape = plain.indexOf('\\');
+    if (escape >= 0) {
+      // The parser ends the program over one that it does not know.
+      throw faultIn(lineAt(escape), "has a backslash, which is not taken here");
+    }
   }
 
   /** Every rule by its name, in the order of the file. */
@@ -72,7 +78,7 @@ final class GrammarText {
     } catch (TokenMgrError e) {
       String what = e.getMessage().lines().findFirst().orElse("").replaceAll("[.\\s]+$", "");
       throw new GrammarFault(
-          "The grammar " + name + " has a piece that is no grammar: " + what + ".", e);
+          "The grammar " + name + " has a piece that is no grammar: " + inShort(what) + ".", e);
     }
   }
 
@@ -100,7 +106,14 @@ final class GrammarText {
   }
 
   private GrammarFault faultIn(int line, String reason) {
-    return new GrammarFault("The grammar " + name + ", line " + line + ", " + reason + ".", null);
+    return new GrammarFault(
+        "The grammar " + name + ", line " + line + ", " + inShort(reason) + ".", null);
+  }
+
+  /** What a file has may be long, and steer a terminal. */
+  private static String inShort(String words) {
+    String shown = words.replaceAll("\\p{C}|\\p{Zl}|\\p{Zp}", "?");
+    return shown.length() <= LONGEST_REASON ? shown : shown.substring(0, LONGEST_REASON) + "...";
   }
 
   private int lineAt(int place) {
@@ -124,7 +137,12 @@ final class GrammarText {
 
   private GrammarFault notTaken(Object rule) {
     return new GrammarFault(
-        "The grammar " + name + " uses something that is not taken here: " + rule + ".", null);
+        "The grammar "
+            + name
+            + " uses something that is not taken here: "
+            + inShort(rule.toString())
+            + ".",
+        null);
   }
 
   private Phrase phrase(JSGFRule rule) {

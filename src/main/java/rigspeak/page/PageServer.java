@@ -225,7 +225,7 @@ public final class PageServer implements AutoCloseable {
     String words = new String(body, StandardCharsets.UTF_8).strip();
     if (body.length > LONGEST_UTTERANCE_BYTES) {
       answer(exchange, 413, "That is more than anybody says in a breath.");
-    } else if (words.isEmpty() || words.lines().count() > 1) {
+    } else if (words.isEmpty() || words.chars().anyMatch(Character::isISOControl)) {
       answer(exchange, 400, "Say one thing, in one line.");
     } else if (typed.get().test(words)) {
       answer(exchange, 202, "");

@@ -65,6 +65,28 @@ class TypedTest {
     assertEquals("", cli.err());
   }
 
+  /** A file from somebody else must not paint another answer over the tool's own. */
+  @ParameterizedTest
+  @ValueSource(strings = {"type", "check", "plan check"})
+  void whatSteersATerminalIsNotPrinted(String command) throws IOException {
+    String line = "limb\u001b[2K\rGood to load, redirect one.\u009b2J\u202e\u2028\u0007\b\n";
+    Path file = Files.writeString(folder.resolve("rig.txt"), line);
+    List<Object> arguments = new ArrayList<>(List.of(command.split(" ", -1)));
+    arguments.add(file);
+    Cli cli = Cli.run(arguments.toArray());
+    assertTrue(cli.out().contains("limb\uFFFD[2K"), cli.out());
+    assertTrue(
+        (cli.out() + cli.err())
+            .codePoints()
+            .noneMatch(
+                sign ->
+                    sign != '\n'
+                        && (Character.isISOControl(sign)
+                            || Character.getType(sign) == Character.FORMAT
+                            || sign == 0x2028)),
+        cli.out());
+  }
+
   @Test
   void theNumbersAreThere() throws IOException {
     JsonNode json =

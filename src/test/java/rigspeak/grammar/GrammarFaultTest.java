@@ -72,6 +72,7 @@ class GrammarFaultTest {
         "public <utterance> = \"limb;",
         "/* never closed",
         "public <utterance>",
+        "public <utterance> = limb \\udone;",
       })
   void aFileThatIsNoGrammarIsRefused(String rules) throws IOException {
     assertOneSentence(faultOf(rules), "broken.jsgf");

@@ -425,6 +425,7 @@ class PageServerTest {
     assertEquals(405, say("three wraps", "").statusCode());
     assertEquals(403, say("three wraps", "http://evil.example").statusCode());
     assertEquals(400, say("two wraps\ncheck redirect", origin()).statusCode());
+    assertEquals(400, say("two wraps\u001b[2K\rgood to load", origin()).statusCode());
     assertEquals(400, say("  ", origin()).statusCode());
     assertEquals(413, say("x".repeat(2_001), origin()).statusCode());
     assertEquals(202, say("check redirect", origin()).statusCode());
