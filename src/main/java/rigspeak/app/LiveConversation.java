@@ -107,6 +107,7 @@ final class LiveConversation {
   }
 
   private void answer(Exchange exchange, Hearing hearing) throws IOException {
+    hearing.expectSoon();
     report.exchange("heard", exchange);
     hearing.deafWhile(mouth.speak(exchange, session.manner().pace()));
   }
@@ -201,6 +202,11 @@ final class LiveConversation {
 
     String name() {
       return microphone.name();
+    }
+
+    /** The ear gets ready for what may come next while the answer is spoken. */
+    void expectSoon() {
+      listening.expectSoon(session.expected());
     }
 
     /** The microphone is shut meanwhile: the tool must not hear itself. */

@@ -17,7 +17,6 @@ import edu.cmu.sphinx.util.props.S4Component;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,7 +37,8 @@ public final class NotingScorer extends SimpleAcousticScorer {
   private List<HMMState> phones = List.of();
   private final List<Float> best = new ArrayList<>();
   private final List<Data> frames = new ArrayList<>();
-  private Optional<Iterator<Data>> repeated = Optional.empty();
+  private Optional<NotingScorer> leader = Optional.empty();
+  private int followed;
   private boolean ended;
 
   /** For Sphinx4's configuration. */
@@ -53,13 +53,13 @@ public final class NotingScorer extends SimpleAcousticScorer {
   /** The next search hears new sound. */
   void hearOn() {
     frames.clear();
-    repeated = Optional.empty();
     ended = false;
   }
 
-  /** The next search hears the frames of the last one again. */
-  void hearAgain() {
-    repeated = Optional.of(List.copyOf(frames).iterator());
+  /** The next search hears what another one hears, always after it. */
+  void follow(NotingScorer other) {
+    leader = Optional.of(other);
+    followed = 0;
     ended = false;
   }
 
@@ -89,16 +89,16 @@ public final class NotingScorer extends SimpleAcousticScorer {
 
   @Override
   protected Data getNextData() {
-    Data data = repeated.map(NotingScorer::next).orElseGet(super::getNextData);
+    Data data = leader.map(this::next).orElseGet(super::getNextData);
     ended = data instanceof SpeechEndSignal;
-    if (repeated.isEmpty() && !(data instanceof Signal)) {
+    if (leader.isEmpty() && !(data instanceof Signal)) {
       frames.add(data);
     }
     return data;
   }
 
-  private static Data next(Iterator<Data> frames) {
-    return frames.hasNext() ? frames.next() : new SpeechEndSignal();
+  private Data next(NotingScorer other) {
+    return followed < other.frames.size() ? other.frames.get(followed++) : new SpeechEndSignal();
   }
 
   @Override
