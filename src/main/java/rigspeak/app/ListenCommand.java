@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayDeque;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +14,7 @@ import rigspeak.audio.NoSuchDevice;
 import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.ClosingPause;
+import rigspeak.hearing.Ear;
 
 /** The conversation, live. */
 @Command(
@@ -50,6 +52,7 @@ final class ListenCommand implements Callable<Integer> {
     Grammar grammar = Grammar.bundled();
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
+    Supplier<Ear> ear = new Ahead<>(() -> hearing.open(grammar, err));
     Mouth mouth = new Mouth();
     new LiveConversation(
             new Session(grammar, attention),
@@ -57,7 +60,7 @@ final class ListenCommand implements Callable<Integer> {
             new ArrayDeque<>(),
             () -> {
               Rehearsal.begin(grammar, mouth);
-              return hearing.open(grammar, err);
+              return ear.get();
             },
             mouth,
             pause,
