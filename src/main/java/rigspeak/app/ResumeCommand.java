@@ -11,7 +11,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.dialogue.Attention;
-import rigspeak.grammar.Grammar;
 
 /** The crew's last conversation, from where it was broken off. */
 @Command(
@@ -28,6 +27,8 @@ final class ResumeCommand implements Callable<Integer> {
 
   @Mixin private JournalOptions journal;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Option(
       names = "--type",
       arity = "0..1",
@@ -38,14 +39,14 @@ final class ResumeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
-    Grammar grammar = Grammar.bundled();
+    Supplied.Loaded loaded = supplied.load();
     Attention attention = typed == null ? talk.attention() : Attention.alwaysOpen();
     try (JournalScribe scribe = journal.scribe()) {
-      Session session = new Session(grammar, attention, scribe);
+      Session session = new Session(loaded, attention, scribe);
       Supplier<List<Exchange>> beginning =
           () -> Resumption.begin(session, scribe, Clock.systemUTC());
       if (typed == null) {
-        talk.hold(grammar, session, beginning);
+        talk.hold(loaded.grammar(), session, beginning);
       } else {
         type(session, beginning.get());
       }

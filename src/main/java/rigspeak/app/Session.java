@@ -48,11 +48,20 @@ final class Session {
   }
 
   Session(Grammar grammar, Attention attention, Scribe scribe) {
-    this(new Understanding(grammar), attention, scribe);
+    this(new Supplied.Loaded(grammar, Catalogue.bundled()), attention, scribe);
   }
 
-  private Session(Understanding understanding, Attention attention, Scribe scribe) {
-    this(understanding, new Reckoning(understanding, bundled()), attention, scribe);
+  Session(Supplied.Loaded loaded, Attention attention, Scribe scribe) {
+    this(new Understanding(loaded.grammar()), loaded.catalogue(), attention, scribe);
+  }
+
+  private Session(
+      Understanding understanding, Catalogue catalogue, Attention attention, Scribe scribe) {
+    this(
+        understanding,
+        new Reckoning(understanding, new Dialogue(catalogue, new Judge(catalogue))),
+        attention,
+        scribe);
   }
 
   Session(Understanding understanding, Reckoning reckoning, Attention attention, Scribe scribe) {
@@ -60,11 +69,6 @@ final class Session {
     this.reckoning = reckoning;
     this.attention = attention;
     this.scribe = scribe;
-  }
-
-  private static Dialogue bundled() {
-    Catalogue catalogue = Catalogue.bundled();
-    return new Dialogue(catalogue, new Judge(catalogue));
   }
 
   // ---- the beginning ----
