@@ -37,6 +37,7 @@ import picocli.CommandLine.Command;
       EnrollCommand.class,
       DrillCommand.class,
       DevicesCommand.class,
+      SoundCheckCommand.class,
       BenchCommand.class,
       SoakCommand.class
     })
