@@ -101,6 +101,8 @@ final class GroundCommand implements Callable<Integer> {
 
   @Mixin private final EarOptions hearing = new EarOptions();
 
+  @Mixin private JournalOptions journal;
+
   @Spec private CommandSpec spec;
 
   private final BlockingQueue<String> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
@@ -121,7 +123,14 @@ final class GroundCommand implements Callable<Integer> {
   public Integer call() throws IOException, NoSuchDevice, InterruptedException {
     Grammar grammar = Grammar.bundled();
     PlannedRig plan = PlannedRig.read(file);
-    Session session = new Session(grammar, isLive() ? attention() : Attention.alwaysOpen());
+    try (Scribe scribe = journal.scribeIfNamed()) {
+      return serve(grammar, plan, scribe);
+    }
+  }
+
+  private int serve(Grammar grammar, PlannedRig plan, Scribe scribe)
+      throws IOException, NoSuchDevice, InterruptedException {
+    Session session = new Session(grammar, isLive() ? attention() : Attention.alwaysOpen(), scribe);
     Feed feed = new Feed(units.system);
     Stage stage =
         new Stage(
@@ -130,11 +139,16 @@ final class GroundCommand implements Callable<Integer> {
             feed,
             Clock.system(ZoneId.systemDefault()));
     Report report = new Report(spec.commandLine().getOut(), false);
+    List<Exchange> first = session.begin().stream().toList();
     try (PageServer server = server(feed)) {
       spec.commandLine().getErr().println("The page is at " + server.url() + withToken());
       if (isLive()) {
-        listen(grammar, session, stage, report);
+        listen(grammar, session, first, stage, report);
         return 0;
+      }
+      for (Exchange exchange : first) {
+        stage.exchange("said", exchange);
+        report.exchange("said", exchange);
       }
       boolean allRead = typed != null ? typeHere() : hear(grammar, session, stage, report);
       serve(stage, report);
@@ -174,7 +188,8 @@ final class GroundCommand implements Callable<Integer> {
     return new ParameterException(spec.commandLine(), sentence);
   }
 
-  private void listen(Grammar grammar, Session session, Stage stage, Report report)
+  private void listen(
+      Grammar grammar, Session session, List<Exchange> first, Stage stage, Report report)
       throws IOException, NoSuchDevice {
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
@@ -195,7 +210,7 @@ final class GroundCommand implements Callable<Integer> {
               report.exchange(verb, exchange);
             },
             err)
-        .run();
+        .run(first);
   }
 
   /** What is typed here takes its turn with what is typed on the page. */

@@ -83,14 +83,18 @@ final class LiveConversation {
   /**
    * Listens and answers until nothing more comes.
    *
+   * @param first what is said before anything is listened to
    * @throws NoSuchDevice if there is no microphone or loudspeaker to begin with
    * @throws IOException if the search for a lost one was given up
    */
-  void run() throws IOException, NoSuchDevice {
+  void run(List<Exchange> first) throws IOException, NoSuchDevice {
     try (Speaking speaking = new Speaking(lines.loudspeaker());
         Hearing hearing = new Hearing(lines.microphone(), speaking, ears.get())) {
       hearing.deafWhile(List.of(isHeard()));
       remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
+      for (Exchange exchange : first) {
+        answer(exchange, hearing);
+      }
       for (Optional<Heard> heard = hearing.next(); heard.isPresent(); heard = hearing.next()) {
         Optional<Exchange> exchange = session.heard(heard.get());
         if (exchange.isPresent()) {

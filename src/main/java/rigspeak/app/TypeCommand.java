@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
 
 /** The conversation from the keyboard or a file. */
@@ -32,14 +33,18 @@ final class TypeCommand implements Callable<Integer> {
 
   @Mixin private final Keeping keeping = new Keeping();
 
+  @Mixin private JournalOptions journal;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
     keeping.begin();
     Report report = new Report(spec.commandLine().getOut(), json, keeping);
-    Session session = new Session(Grammar.bundled());
-    try (Lines lines = Lines.of(file)) {
+    try (Scribe scribe = journal.scribeIfNamed();
+        Lines lines = Lines.of(file)) {
+      Session session = new Session(Grammar.bundled(), Attention.alwaysOpen(), scribe);
+      session.begin().ifPresent(exchange -> report.exchange("said", exchange));
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
         report.exchange("said", session.said(line.get()));
       }

@@ -181,7 +181,7 @@ class LiveTest {
 
     converse(
         new Plugged(List.of(boom), List.of(line), 0),
-        new Session(grammar, Attention.asleep(8)),
+        new Session(grammar, Attention.asleep(8), Scribe.none()),
         key);
 
     assertEquals(
@@ -229,7 +229,7 @@ class LiveTest {
             lines,
             new Report(new PrintWriter(out, true), false),
             new PrintWriter(remarks, true))
-        .run();
+        .run(List.of());
   }
 
   private List<String> heard() {
