@@ -193,6 +193,7 @@ final class LiveConversation {
       try {
         return OptionalLong.of(loudspeaker.play(parts));
       } catch (LostDevice lost) {
+        session.wasLost("loudspeaker", lost);
         return OptionalLong.empty();
       }
     }
@@ -237,6 +238,7 @@ final class LiveConversation {
           return listening.next(session.expected(), session.patienceSeconds());
         } catch (LostDevice lost) {
           remarks.println(lost.getMessage());
+          session.wasLost("microphone", lost);
           listening.close();
           session.streamEnded();
           speaking.play(spoken(LineNotice.MICROPHONE_GONE));
