@@ -26,7 +26,6 @@ import rigspeak.hearing.ClosingPause;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
 import rigspeak.hearing.Listening;
-import rigspeak.meaning.Meaning;
 
 /** Prints how fast and how large the tool is here, beside another recogniser where there is one. */
 @Command(
@@ -95,12 +94,12 @@ final class BenchCommand implements Callable<Integer> {
   private void timeVerdicts(Grammar grammar) {
     Session session = new Session(grammar);
     TypicalRig.sayTo(session);
-    session.meant("check redirect", Meaning.Command.CHECK);
+    session.said("check redirect");
     print("first verdict since the program began", "%.2f s", uptimeSeconds());
     double[] milliseconds = new double[VERDICTS];
     for (int i = -VERDICTS_TO_WARM; i < VERDICTS; i++) {
       long before = System.nanoTime();
-      session.meant("check redirect", Meaning.Command.CHECK);
+      session.said("check redirect");
       if (i >= 0) {
         milliseconds[i] = secondsSince(before) * 1000;
       }

@@ -54,7 +54,7 @@ final class Soak {
     Looks seen = new Looks(line, seconds / looks, watcher);
     Microphone watched = new Watched(line, seen);
     new LiveConversation(
-            new Session(grammar, Attention.asleep(WINDOW_SECONDS)),
+            new Session(grammar, Attention.asleep(WINDOW_SECONDS), Scribe.none()),
             key,
             new ArrayDeque<>(),
             () -> ear,
@@ -63,7 +63,7 @@ final class Soak {
             new Plugged(watched, line),
             new Report(new PrintWriter(Writer.nullWriter()), true),
             new PrintWriter(Writer.nullWriter()))
-        .run();
+        .run(List::of);
     return new Day(seen.all, line.said());
   }
 

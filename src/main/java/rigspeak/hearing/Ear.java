@@ -86,7 +86,7 @@ public final class Ear {
       words.addAll(callCheck.words());
       dictionary.keep(words);
       // While the acoustic model is read, which takes as long.
-      beingReadied = aside(this::readWords);
+      beingReadied = CompletableFuture.runAsync(this::readWords, Ear::aside);
       source = manager.lookup("source");
       scorer = manager.lookup("scorer");
       besideScorer = manager.lookup("besideScorer");
@@ -244,18 +244,16 @@ public final class Ear {
    * something next waits for it to end, and is told if it failed.
    */
   void expectSoon(Expected expected) {
-    awaitReady();
-    beingReadied = aside(() -> expectNow(expected));
+    beingReadied =
+        beingReadied
+            .handle((nothing, failure) -> nothing)
+            .thenRunAsync(() -> expectNow(expected), Ear::aside);
   }
 
-  private static CompletableFuture<Void> aside(Runnable work) {
-    return CompletableFuture.runAsync(
-        work,
-        running -> {
-          Thread thread = new Thread(running, "ear");
-          thread.setDaemon(true);
-          thread.start();
-        });
+  private static void aside(Runnable work) {
+    Thread thread = new Thread(work, "ear");
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private void readWords() {
