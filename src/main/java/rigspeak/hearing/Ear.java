@@ -13,7 +13,6 @@ import java.io.InputStream;
 import java.net.URL;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -26,7 +25,6 @@ import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.StreamSupport;
 import rigspeak.audio.Sound;
 import rigspeak.audio.SoundStream;
 import rigspeak.audio.WavFile;
@@ -246,7 +244,7 @@ public final class Ear {
   void expectSoon(Expected expected) {
     beingReadied =
         beingReadied
-            .handle((nothing, failure) -> nothing)
+            .exceptionally(failure -> null)
             .thenRunAsync(() -> expectNow(expected), Ear::aside);
   }
 
@@ -383,14 +381,24 @@ public final class Ear {
     return lineUp.likelihoods(scorer.frames(), rows);
   }
 
+  /** The likeliest that is wanted; asked of few, since a path has to be followed for it. */
   private static Optional<Token> best(Iterable<Token> tokens, Predicate<Token> wanted) {
-    return StreamSupport.stream(tokens.spliterator(), false)
-        .filter(wanted)
-        .max(Comparator.comparingDouble(Token::getScore));
+    Optional<Token> best = Optional.empty();
+    for (Token token : tokens) {
+      if ((best.isEmpty() || token.getScore() > best.get().getScore()) && wanted.test(token)) {
+        best = Optional.of(token);
+      }
+    }
+    return best;
   }
 
   private static boolean isOtherSpeech(Token end) {
-    return end.getWordPathNoFiller().contains(OTHER_SPEECH);
+    for (Token token = end; token != null; token = token.getPredecessor()) {
+      if (token.isWord() && token.getWord().getSpelling().equals(OTHER_SPEECH)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double lead(Token token, Optional<Token> over) {

@@ -4,6 +4,7 @@ import edu.cmu.sphinx.decoder.scorer.Scoreable;
 import edu.cmu.sphinx.decoder.scorer.SimpleAcousticScorer;
 import edu.cmu.sphinx.decoder.search.Token;
 import edu.cmu.sphinx.frontend.Data;
+import edu.cmu.sphinx.frontend.FloatData;
 import edu.cmu.sphinx.frontend.Signal;
 import edu.cmu.sphinx.frontend.endpoint.SpeechEndSignal;
 import edu.cmu.sphinx.linguist.acoustic.AcousticModel;
@@ -89,12 +90,19 @@ public final class NotingScorer extends SimpleAcousticScorer {
 
   @Override
   protected Data getNextData() {
-    Data data = leader.map(this::next).orElseGet(super::getNextData);
+    Data data = leader.map(this::next).orElseGet(this::nextHeard);
     ended = data instanceof SpeechEndSignal;
-    if (leader.isEmpty() && !(data instanceof Signal)) {
-      frames.add(data);
-    }
     return data;
+  }
+
+  private Data nextHeard() {
+    Data data = super.getNextData();
+    if (data instanceof Signal) {
+      return data;
+    }
+    HeardFrame frame = HeardFrame.of(FloatData.toFloatData(data));
+    frames.add(frame);
+    return frame;
   }
 
   private Data next(NotingScorer other) {

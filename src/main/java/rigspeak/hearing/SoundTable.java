@@ -12,6 +12,7 @@ import edu.cmu.sphinx.linguist.acoustic.tiedstate.SenoneHMM;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.SenoneSequence;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,8 +33,8 @@ final class SoundTable extends HMMManager {
   private final int statesPerSound;
   private final int[] bookOfState;
 
-  /** By position, phone, the one before, the one after: its row, counted from 1. */
-  private final int[] rows;
+  /** By position; then by phone, the one before, the one after: its row, counted from 1. */
+  private final Map<HMMPosition, int[]> rows = new EnumMap<>(HMMPosition.class);
 
   private final char[] states;
   private final byte[] transitions;
@@ -55,7 +56,9 @@ final class SoundTable extends HMMManager {
     bookOfState = new int[file.counted("n_tied_state")];
     file.counted("n_tied_ci_state");
     file.counted("n_tied_tmat");
-    rows = new int[HMMPosition.values().length * alone * alone * alone];
+    for (HMMPosition position : HMMPosition.values()) {
+      rows.put(position, new int[alone * alone * alone]);
+    }
     states = new char[count * statesPerSound];
     transitions = new byte[count];
     made = new SenoneHMM[count];
@@ -74,7 +77,7 @@ final class SoundTable extends HMMManager {
         int phone = file.nextOf(names);
         int before = file.nextOf(names);
         int after = file.nextOf(names);
-        rows[index(HMMPosition.lookup(file.next()), phone, before, after)] = row + 1;
+        rows.get(HMMPosition.lookup(file.next()))[index(phone, before, after)] = row + 1;
         file.next();
       }
       transitions[row] = (byte) file.number();
@@ -103,9 +106,9 @@ final class SoundTable extends HMMManager {
     return bookOfState;
   }
 
-  private int index(HMMPosition position, int phone, int before, int after) {
+  private int index(int phone, int before, int after) {
     int count = numbers.size();
-    return ((position.ordinal() * count + phone) * count + before) * count + after;
+    return (phone * count + before) * count + after;
   }
 
   @Override
@@ -128,7 +131,7 @@ final class SoundTable extends HMMManager {
     if (before < 0 || after < 0) {
       return OptionalInt.empty();
     }
-    int row = rows[index(position, numbers.get(unit.getBaseUnit()), before, after)];
+    int row = rows.get(position)[index(numbers.get(unit.getBaseUnit()), before, after)];
     return row == 0 ? OptionalInt.empty() : OptionalInt.of(row - 1);
   }
 

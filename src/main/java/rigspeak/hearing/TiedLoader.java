@@ -91,7 +91,8 @@ public final class TiedLoader extends Sphinx3Loader {
         IntStream.range(0, sounds.phones().size())
             .mapToObj(
                 book ->
-                    new CodeBook(of(meansPool, book), of(variancePool, book), varianceFloor, top))
+                    new CodeBook(
+                        book, of(meansPool, book), of(variancePool, book), varianceFloor, top))
             .toList();
     Pool<Senone> states = new Pool<>("states");
     for (int state = 0; state < bookOfState.length; state++) {
