@@ -46,7 +46,8 @@ class ImageTest {
   void itDrawsACard() throws Exception {
     for (String ending : List.of("pdf", "png")) {
       String card = "target/image-card." + ending;
-      run("plan", "card", "demo-data/plan.txt", "--out", card);
+      String printed = run("plan", "card", "demo-data/plan.txt", "--out", card);
+      assertTrue(printed.lines().allMatch(line -> line.endsWith(ending)), printed);
       assertTrue(Path.of(card).toFile().length() > 10_000, card);
     }
   }
