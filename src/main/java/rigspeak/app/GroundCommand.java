@@ -139,17 +139,19 @@ final class GroundCommand implements Callable<Integer> {
             feed,
             Clock.system(ZoneId.systemDefault()));
     Report report = new Report(spec.commandLine().getOut(), false);
-    List<Exchange> first = session.begin().stream().toList();
     try (PageServer server = server(feed)) {
       spec.commandLine().getErr().println("The page is at " + server.url() + withToken());
       if (isLive()) {
-        listen(grammar, session, first, stage, report);
+        listen(grammar, session, stage, report);
         return 0;
       }
-      for (Exchange exchange : first) {
-        stage.exchange("said", exchange);
-        report.exchange("said", exchange);
-      }
+      session
+          .begin()
+          .ifPresent(
+              exchange -> {
+                stage.exchange("said", exchange);
+                report.exchange("said", exchange);
+              });
       boolean allRead = typed != null ? typeHere() : hear(grammar, session, stage, report);
       serve(stage, report);
       return allRead ? 0 : Fault.BAD_INPUT;
@@ -188,8 +190,7 @@ final class GroundCommand implements Callable<Integer> {
     return new ParameterException(spec.commandLine(), sentence);
   }
 
-  private void listen(
-      Grammar grammar, Session session, List<Exchange> first, Stage stage, Report report)
+  private void listen(Grammar grammar, Session session, Stage stage, Report report)
       throws IOException, NoSuchDevice {
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
@@ -210,7 +211,7 @@ final class GroundCommand implements Callable<Integer> {
               report.exchange(verb, exchange);
             },
             err)
-        .run(first);
+        .run(() -> session.begin().stream().toList());
   }
 
   /** What is typed here takes its turn with what is typed on the page. */

@@ -20,7 +20,6 @@ import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
 import rigspeak.dialogue.Attention;
-import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
 import rigspeak.hearing.Listening;
@@ -58,17 +57,19 @@ final class HearCommand implements Callable<Integer> {
 
   @Mixin private JournalOptions journal;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
-    Grammar grammar = Grammar.bundled();
+    Supplied.Loaded loaded = supplied.load();
     PrintWriter err = spec.commandLine().getErr();
     keeping.begin();
     hearing.read(err);
     boolean allRead = true;
     try (Scribe scribe = journal.scribeIfNamed();
-        Run run = new Run(session(grammar, scribe), hearing.open(grammar, err))) {
+        Run run = new Run(session(loaded, scribe), hearing.open(loaded.grammar(), err))) {
       run.begin();
       for (Path wav : Recordings.named(wavs)) {
         allRead &= run.hear(wav);
@@ -77,9 +78,9 @@ final class HearCommand implements Callable<Integer> {
     return allRead ? 0 : Fault.BAD_INPUT;
   }
 
-  private Session session(Grammar grammar, Scribe scribe) {
+  private Session session(Supplied.Loaded loaded, Scribe scribe) {
     Attention attention = asleep ? window.asleep() : Attention.alwaysOpen();
-    return new Session(grammar, attention, scribe);
+    return new Session(loaded, attention, scribe);
   }
 
   /** One run through the recordings. */

@@ -42,7 +42,8 @@ final class JournalOptions {
   }
 
   JournalScribe scribe() {
-    return new JournalScribe(crewFolder(), Clock.system(ZoneId.systemDefault()));
+    return new JournalScribe(
+        crewFolder(), Clock.system(ZoneId.systemDefault()), spec.commandLine().getErr());
   }
 
   /** Nobody writes where no journal was named. */

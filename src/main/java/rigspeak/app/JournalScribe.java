@@ -1,6 +1,7 @@
 package rigspeak.app;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -15,13 +16,19 @@ import rigspeak.journal.NotKept;
 final class JournalScribe implements Scribe {
   private final CrewFolder crew;
   private final Clock clock;
+  private final PrintWriter remarks;
   private Optional<Journal> journal = Optional.empty();
   private Event beginning = new Event.Began(Main.version());
   private boolean begun;
+  private String lastRemark = "";
 
-  JournalScribe(CrewFolder crew, Clock clock) {
+  /**
+   * @param remarks is told in full what is only named when it is spoken
+   */
+  JournalScribe(CrewFolder crew, Clock clock, PrintWriter remarks) {
     this.crew = crew;
     this.clock = clock;
+    this.remarks = remarks;
   }
 
   /**
@@ -49,23 +56,40 @@ final class JournalScribe implements Scribe {
   public Kept begin() throws NotKept {
     Kept kept = Kept.IN_ORDER;
     if (!begun) {
-      kept = open().append(beginning);
+      kept = append(beginning);
       begun = true;
     }
     return kept;
   }
 
+  private Kept append(Event event) throws NotKept {
+    try {
+      return open().append(event);
+    } catch (NotKept e) {
+      remark(e.getMessage());
+      throw e;
+    }
+  }
+
+  /** Each once, however often it stands in the way. */
+  private void remark(String message) {
+    if (!message.equals(lastRemark)) {
+      remarks.println("The journal: " + message);
+      lastRemark = message;
+    }
+  }
+
   @Override
   public Kept write(Input input, Exchange exchange) throws NotKept {
     Kept beginning = begin();
-    Kept kept = open().append(KeptExchange.of(input, exchange));
+    Kept kept = append(KeptExchange.of(input, exchange));
     return beginning == Kept.CLOCK_SET_BACK ? beginning : kept;
   }
 
   @Override
   public void failed(String what, Throwable fault) {
     try {
-      open().append(new Event.Failed(what, String.valueOf(fault)));
+      append(new Event.Failed(what, String.valueOf(fault)));
     } catch (NotKept e) {
       // The conversation is told of it all the same, and of the record with its next line.
     }

@@ -6,7 +6,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rigspeak.audio.NoSuchDevice;
-import rigspeak.grammar.Grammar;
 
 /** The conversation, live. */
 @Command(
@@ -25,24 +24,26 @@ final class ListenCommand implements Callable<Integer> {
 
   @Mixin private JournalOptions journal;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Option(names = "--no-journal", description = "keep nothing; then nothing can be resumed either")
   private boolean unkept;
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
-    Grammar grammar = Grammar.bundled();
+    Supplied.Loaded loaded = supplied.load();
     if (unkept) {
-      hold(grammar, Scribe.none());
+      hold(loaded, Scribe.none());
       return 0;
     }
     try (JournalScribe scribe = journal.scribe()) {
-      hold(grammar, scribe);
+      hold(loaded, scribe);
     }
     return 0;
   }
 
-  private void hold(Grammar grammar, Scribe scribe) throws IOException, NoSuchDevice {
-    Session session = new Session(grammar, talk.attention(), scribe);
-    talk.hold(grammar, session, session.begin().stream().toList());
+  private void hold(Supplied.Loaded loaded, Scribe scribe) throws IOException, NoSuchDevice {
+    Session session = new Session(loaded, talk.attention(), scribe);
+    talk.hold(loaded.grammar(), session, () -> session.begin().stream().toList());
   }
 }

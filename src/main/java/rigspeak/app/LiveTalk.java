@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayDeque;
 import java.util.List;
+import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -43,9 +44,9 @@ final class LiveTalk {
   /**
    * Holds it until nothing more comes.
    *
-   * @param first what is said before anything is listened to
+   * @param beginning begins the session, once everything is there that it needs; what it says first
    */
-  void hold(Grammar grammar, Session session, List<Exchange> first)
+  void hold(Grammar grammar, Session session, Supplier<List<Exchange>> beginning)
       throws IOException, NoSuchDevice {
     ClosingPause pause = live.pause();
     keeping.begin();
@@ -65,6 +66,6 @@ final class LiveTalk {
             live.lines(),
             report(),
             err)
-        .run(first);
+        .run(beginning);
   }
 }

@@ -31,6 +31,7 @@ final class Rehearsal {
   }
 
   private static void hold(Grammar grammar, Mouth mouth) {
+    mouth.prepare();
     Session session = new Session(grammar);
     TypicalRig.sayTo(session);
     for (int i = 0; i < TIMES; i++) {

@@ -2,14 +2,15 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.dialogue.Attention;
-import rigspeak.grammar.Grammar;
 
 /** The crew's last conversation, from where it was broken off. */
 @Command(
@@ -26,6 +27,8 @@ final class ResumeCommand implements Callable<Integer> {
 
   @Mixin private JournalOptions journal;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Option(
       names = "--type",
       arity = "0..1",
@@ -36,27 +39,27 @@ final class ResumeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
-    Grammar grammar = Grammar.bundled();
+    Supplied.Loaded loaded = supplied.load();
     Attention attention = typed == null ? talk.attention() : Attention.alwaysOpen();
     try (JournalScribe scribe = journal.scribe()) {
-      Resumption.Begun begun =
-          Resumption.begin(
-              scribe, Clock.systemUTC(), () -> new Session(grammar, attention, scribe));
+      Session session = new Session(loaded, attention, scribe);
+      Supplier<List<Exchange>> beginning =
+          () -> Resumption.begin(session, scribe, Clock.systemUTC());
       if (typed == null) {
-        talk.hold(grammar, begun.session(), begun.first());
+        talk.hold(loaded.grammar(), session, beginning);
       } else {
-        type(begun);
+        type(session, beginning.get());
       }
     }
     return 0;
   }
 
-  private void type(Resumption.Begun begun) throws IOException {
+  private void type(Session session, List<Exchange> first) throws IOException {
     Report report = talk.report();
-    begun.first().forEach(exchange -> report.exchange("resumed", exchange));
+    first.forEach(exchange -> report.exchange("resumed", exchange));
     try (Lines lines = Lines.of(typed)) {
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
-        report.exchange("said", begun.session().said(line.get()));
+        report.exchange("said", session.said(line.get()));
       }
     }
   }

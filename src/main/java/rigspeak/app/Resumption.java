@@ -3,6 +3,7 @@ package rigspeak.app;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import rigspeak.dialogue.Reply;
 import rigspeak.journal.Entry;
 import rigspeak.journal.Event;
@@ -28,50 +29,34 @@ final class Resumption {
   }
 
   /**
-   * Brings a session to where the last conversation of its journal was broken off; what is said
-   * then. If there is none, or it cannot go on, a new one begins, which knows nothing.
+   * Brings a session, of which nothing was said yet, to where the last conversation of its journal
+   * was broken off. If there is none, or it cannot go on, a new one begins, which knows nothing.
    *
-   * @param sessions makes a session of which nothing has been said
+   * @return what is said before anything else
    */
-  static Begun begin(JournalScribe scribe, Clock clock, Sessions sessions) {
+  static List<Exchange> begin(Session session, JournalScribe scribe, Clock clock) {
     try {
       List<Entry> kept = scribe.lastConversation();
       if (kept.isEmpty() || isTooOld(kept, clock)) {
-        return anew(sessions.session(), Reply.BeginsAnew.Why.NONE_BEFORE);
+        return written(session, session.beginsAnew(Reply.BeginsAnew.Why.NONE_BEFORE));
       }
-      Session session = sessions.session();
       Played played = play(session, kept);
       scribe.goesOn(played.exchanges());
       return written(session, session.goesOn(played.lastWords()));
     } catch (AnswersDiffer e) {
-      return anew(sessions.session(), Reply.BeginsAnew.Why.ANSWERS_DIFFER);
+      return written(session, session.beginsAnew(Reply.BeginsAnew.Why.ANSWERS_DIFFER));
     } catch (NotKept e) {
-      Session session = sessions.session();
-      return new Begun(session, List.copyOf(session.begin().stream().toList()));
+      return session.begin().stream().toList();
     }
   }
 
-  /** Makes a session that writes into the journal in question. */
-  interface Sessions {
-    Session session();
-  }
-
-  /** A session, and what is said before anything else. */
-  record Begun(Session session, List<Exchange> first) {}
-
-  private static Begun anew(Session session, Reply.BeginsAnew.Why why) {
-    return written(session, session.beginsAnew(why));
-  }
-
-  private static Begun written(Session session, Exchange said) {
-    return new Begun(
-        session,
-        session
-            .begin()
-            .map(
-                exchange ->
-                    exchange.mishap().isPresent() ? List.of(exchange) : List.of(said, exchange))
-            .orElse(List.of(said)));
+  /** What is said stands only once it is written that it goes on. */
+  private static List<Exchange> written(Session session, Exchange said) {
+    Optional<Exchange> remark = session.begin();
+    if (remark.isEmpty()) {
+      return List.of(said);
+    }
+    return remark.get().mishap().isPresent() ? List.of(remark.get()) : List.of(said, remark.get());
   }
 
   private static boolean isTooOld(List<Entry> kept, Clock clock) {

@@ -48,11 +48,20 @@ final class Session {
   }
 
   Session(Grammar grammar, Attention attention, Scribe scribe) {
-    this(new Understanding(grammar), attention, scribe);
+    this(new Supplied.Loaded(grammar, Catalogue.bundled()), attention, scribe);
   }
 
-  private Session(Understanding understanding, Attention attention, Scribe scribe) {
-    this(understanding, new Reckoning(understanding, bundled()), attention, scribe);
+  Session(Supplied.Loaded loaded, Attention attention, Scribe scribe) {
+    this(new Understanding(loaded.grammar()), loaded.catalogue(), attention, scribe);
+  }
+
+  private Session(
+      Understanding understanding, Catalogue catalogue, Attention attention, Scribe scribe) {
+    this(
+        understanding,
+        new Reckoning(understanding, new Dialogue(catalogue, new Judge(catalogue))),
+        attention,
+        scribe);
   }
 
   Session(Understanding understanding, Reckoning reckoning, Attention attention, Scribe scribe) {
@@ -60,11 +69,6 @@ final class Session {
     this.reckoning = reckoning;
     this.attention = attention;
     this.scribe = scribe;
-  }
-
-  private static Dialogue bundled() {
-    Catalogue catalogue = Catalogue.bundled();
-    return new Dialogue(catalogue, new Judge(catalogue));
   }
 
   // ---- the beginning ----
@@ -96,8 +100,9 @@ final class Session {
     return unsaid(Dialogue.goingOn(now, lastWords), Optional.empty());
   }
 
-  /** Says that nothing is known, and why. */
+  /** Forgets whatever was taken again, and says so and why. */
   Exchange beginsAnew(Reply.BeginsAnew.Why why) {
+    now = Conversation.begin();
     return unsaid(List.of(new Reply.BeginsAnew(why)), Optional.empty());
   }
 
@@ -200,6 +205,11 @@ final class Session {
   Exchange failed(Mishap mishap, String what, Throwable fault) {
     scribe.failed(what, fault);
     return mishap("", mishap);
+  }
+
+  /** A device was lost, which is told by whoever looks for it. */
+  void wasLost(String device, Throwable fault) {
+    scribe.failed(device, fault);
   }
 
   /** Nothing is taken, and it is listened to as after anything that was not understood. */

@@ -63,7 +63,7 @@ final class Soak {
             new Plugged(watched, line),
             new Report(new PrintWriter(Writer.nullWriter()), true),
             new PrintWriter(Writer.nullWriter()))
-        .run(List.of());
+        .run(List::of);
     return seen;
   }
 

@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rigspeak.dialogue.Attention;
-import rigspeak.grammar.Grammar;
 
 /** The conversation from the keyboard or a file. */
 @Command(
@@ -35,15 +34,18 @@ final class TypeCommand implements Callable<Integer> {
 
   @Mixin private JournalOptions journal;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
+    Supplied.Loaded loaded = supplied.load();
     keeping.begin();
     Report report = new Report(spec.commandLine().getOut(), json, keeping);
     try (Scribe scribe = journal.scribeIfNamed();
         Lines lines = Lines.of(file)) {
-      Session session = new Session(Grammar.bundled(), Attention.alwaysOpen(), scribe);
+      Session session = new Session(loaded, Attention.alwaysOpen(), scribe);
       session.begin().ifPresent(exchange -> report.exchange("said", exchange));
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
         report.exchange("said", session.said(line.get()));

@@ -28,6 +28,9 @@ import rigspeak.grammar.Phrase;
 record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
   private static final int DEEPEST_RULE = 60;
 
+  /** Beyond this many places it could not be searched; the tool's own grammar has a tenth. */
+  private static final int MOST_PLACES = 20_000;
+
   WordGraph {
     next = List.copyOf(next);
     mayEnd = List.copyOf(mayEnd);
@@ -217,6 +220,9 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
       Integer number = known.get(places);
       if (number == null) {
         number = known.size();
+        if (number == MOST_PLACES) {
+          throw new HearingFault("The grammar lets more be said than can be searched.");
+        }
         known.put(places, number);
         waiting.add(places);
       }

@@ -1,6 +1,7 @@
 package rigspeak.journal;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,10 +32,14 @@ record JournalFile(List<Entry> entries, String lastSum, long wholeBytes, long to
    *     wrong
    */
   static JournalFile read(Path file) throws IOException {
-    if (Files.size(file) > MOST_BYTES) {
+    long size = Files.size(file);
+    if (size > MOST_BYTES) {
       throw new BrokenJournal(file, 1, "too large for a journal");
     }
-    return of(file, Files.readAllBytes(file));
+    // No more than it was, whatever it is: a device may never end.
+    try (InputStream in = Files.newInputStream(file)) {
+      return of(file, in.readNBytes(Math.toIntExact(size)));
+    }
   }
 
   static JournalFile of(Path file, byte[] bytes) throws BrokenJournal {
