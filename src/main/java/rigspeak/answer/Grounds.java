@@ -97,6 +97,7 @@ final class Grounds {
       case BASKET_ANGLE -> "basket angle " + degrees(rig, Measure.BASKET_ANGLE);
       case CONNECTOR_LIES -> "a connector in line";
       case LIMB_LENGTH -> "a limb without weight";
+      case SLACK -> "no slack";
       default -> "the worst that is usual for " + SlotWords.name(slot);
     };
   }

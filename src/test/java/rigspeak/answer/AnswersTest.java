@@ -610,7 +610,8 @@ class AnswersTest {
               "the least rating of slings",
               "choke angle one two zero degrees",
               "a sling two centimeters thick",
-              "a limb without weight")) {
+              "a limb without weight",
+              "no slack")) {
         assertTrue(text.contains(taken), text);
       }
     }
