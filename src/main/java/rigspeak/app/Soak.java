@@ -21,6 +21,9 @@ import rigspeak.hearing.Ear;
 final class Soak {
   private static final double WINDOW_SECONDS = 8;
 
+  /** By then whatever was said before is over. */
+  private static final double INTO_QUIET_SECONDS = 3;
+
   /** So far into a noise the search follows as many paths as it ever will, or nearly. */
   private static final double INTO_NOISE_SECONDS = 10;
 
@@ -64,6 +67,7 @@ final class Soak {
             new Report(new PrintWriter(Writer.nullWriter()), true),
             new PrintWriter(Writer.nullWriter()))
         .run(List::of);
+    seen.end(looks);
     return new Day(seen.all, line.said());
   }
 
@@ -95,14 +99,28 @@ final class Soak {
     /** Nothing is being said. */
     void between() throws IOException {
       if (line.seconds() >= (all.size() + 1) * everySeconds) {
-        all.add(Footprint.now(line.seconds(), inNoise));
-        watcher.accept(all.get(all.size() - 1));
-        inNoise = Double.NaN;
+        look();
       }
     }
 
-    /** The search is on what is being said. */
-    void meanwhile() {
+    /** The last look is at the end of the day. */
+    void end(int looks) throws IOException {
+      if (all.size() < looks) {
+        look();
+      }
+    }
+
+    private void look() throws IOException {
+      all.add(Footprint.now(line.seconds(), inNoise));
+      watcher.accept(all.get(all.size() - 1));
+      inNoise = Double.NaN;
+    }
+
+    /** The line is read. */
+    void meanwhile() throws IOException {
+      if (line.quietSeconds() > INTO_QUIET_SECONDS) {
+        between();
+      }
       if (Double.isNaN(inNoise) && line.sawSeconds() > INTO_NOISE_SECONDS) {
         inNoise = Footprint.heldMegabytes();
       }

@@ -43,7 +43,7 @@ final class SoakLine implements Microphone, Loudspeaker {
   private long samples;
   private boolean resting;
   private double restLeft;
-  private boolean saw;
+  private Kind kind = Kind.OTHER;
   private boolean pulled;
 
   /**
@@ -70,9 +70,21 @@ final class SoakLine implements Microphone, Loudspeaker {
     return samples / (double) Sound.RATE;
   }
 
+  /** What is on the line now, as far as it matters to whoever looks. */
+  private enum Kind {
+    QUIET,
+    SAW,
+    OTHER
+  }
+
   /** For how long the saw goes on that is on the line now; 0 if there is none. */
   double sawSeconds() {
-    return saw ? at / (double) Sound.RATE : 0;
+    return kind == Kind.SAW ? at / (double) Sound.RATE : 0;
+  }
+
+  /** For how long it has been quiet while nobody talks to the tool; 0 if it is not. */
+  double quietSeconds() {
+    return kind == Kind.QUIET ? at / (double) Sound.RATE : 0;
   }
 
   /** How many recordings have been said. */
@@ -103,7 +115,7 @@ final class SoakLine implements Microphone, Loudspeaker {
   }
 
   private Sound next() {
-    saw = false;
+    kind = Kind.OTHER;
     if (!resting && said > 0 && said % IN_A_ROW == 0) {
       resting = true;
       restLeft = restSeconds * (0.5 + random.nextDouble());
@@ -131,13 +143,18 @@ final class SoakLine implements Microphone, Loudspeaker {
       case 0 -> noise(seconds, seconds);
       case 1 -> noise(SAW_SECONDS, BLIP_LOUD_SECONDS);
       case 2 -> backward(recordings.get(random.nextInt(recordings.size())));
-      default -> Sound.silence(seconds);
+      default -> quiet(seconds);
     };
+  }
+
+  private Sound quiet(double seconds) {
+    kind = Kind.QUIET;
+    return Sound.silence(seconds);
   }
 
   /** Loud for so long, then softer for the rest of a second, and so on. */
   private Sound noise(double seconds, double loudSeconds) {
-    saw = loudSeconds < seconds;
+    kind = loudSeconds < seconds ? Kind.SAW : Kind.OTHER;
     double period = Math.max(BLIP_SECONDS, loudSeconds);
     short[] noise = new short[(int) (seconds * Sound.RATE)];
     for (int i = 0; i < noise.length; i++) {

@@ -98,7 +98,7 @@ class TiedLoaderTest {
     }
   }
 
-  @ParameterizedTest(name = "{0}")
+  @ParameterizedTest(name = "[{0}]")
   @ValueSource(strings = {"", "s3\n", "endhdr\n", "s3\nendhdr\n\1\2\3"})
   void aFileOfNumbersThatIsCutOffIsRefused(String file) {
     byte[] bytes = file.getBytes(StandardCharsets.US_ASCII);
@@ -106,7 +106,7 @@ class TiedLoaderTest {
     assertThrows(IOException.class, () -> NumberFile.read(new ByteArrayInputStream(bytes)));
   }
 
-  @ParameterizedTest(name = "{0}")
+  @ParameterizedTest(name = "[{0}]")
   @ValueSource(strings = {"", "0.3 1", "0.2\n1 n_base", "0.3\n1 n_tri", "0.3\nx n_base"})
   void aListOfSoundsInAnotherFormIsRefused(String file) {
     Tokens tokens = new Tokens(new ByteArrayInputStream(file.getBytes(StandardCharsets.US_ASCII)));
