@@ -113,6 +113,7 @@ final class LiveConversation {
   }
 
   private void answer(Exchange exchange, Hearing hearing) throws IOException {
+    hearing.expectSoon();
     tell(exchange);
     hearing.deafWhile(mouth.speak(exchange, session.manner().pace()));
   }
@@ -224,6 +225,11 @@ final class LiveConversation {
 
     String name() {
       return microphone.name();
+    }
+
+    /** The ear gets ready for what may come next while the answer is spoken. */
+    void expectSoon() {
+      listening.expectSoon(session.expected());
     }
 
     /** The microphone is shut meanwhile: the tool must not hear itself. */

@@ -25,12 +25,14 @@ import rigspeak.hearing.Ear;
     mixinStandardHelpOptions = true,
     description = {
       "Holds a live conversation for hours of simulated time, as fast as the machine can, and",
-      "prints what the program holds every quarter of an hour: recordings over and over, between",
-      "them noise, quiet and speech played backward; the headset is pulled once in a while.",
+      "prints what the program holds every quarter of an hour, and in the midst of noise.",
+      "A working day: a dozen recordings, then minutes of quiet, saws and talk played backward,",
+      "in which it sleeps, and so on; the headset is pulled once in a while.",
       "Exit code 1 if anything grows."
     })
 final class SoakCommand implements Callable<Integer> {
   private static final double LONGEST_HOURS = 100;
+  private static final double REST_SECONDS = 180;
   private static final int LOOKS_AN_HOUR = 4;
   private static final int GROWS = 1;
 
@@ -61,13 +63,17 @@ final class SoakCommand implements Callable<Integer> {
     }
     Grammar grammar = Grammar.bundled();
     PrintWriter out = spec.commandLine().getOut();
-    out.println("simulated  heap MB  resident MB  threads  open files");
+    out.println("simulated  heap MB  in noise MB  resident MB  threads  open files");
     int looks = Math.max(LEAST_LOOKS, (int) Math.round(LOOKS_AN_HOUR * hours));
-    List<Footprint> seen =
+    Soak.Day day =
         new Soak(grammar, Ear.open(grammar), new Mouth())
-            .run(recordings, hours * 3600, looks, this::print);
-    out.printf(Locale.ROOT, "at its peak %.0f MB resident%n", Footprint.peakMegabytes());
-    List<String> growing = Footprint.growing(seen);
+            .run(recordings, hours * 3600, REST_SECONDS, looks, this::print);
+    out.printf(
+        Locale.ROOT,
+        "%d recordings said, at its peak %.0f MB resident%n",
+        day.said(),
+        Footprint.peakMegabytes());
+    List<String> growing = Footprint.growing(day.looks());
     out.println(growing.isEmpty() ? "Nothing grows." : "Grows: " + String.join(", ", growing));
     out.flush();
     return growing.isEmpty() ? 0 : GROWS;
@@ -78,10 +84,11 @@ final class SoakCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.printf(
         Locale.ROOT,
-        "%5d:%02d    %7.1f  %11.0f  %7d  %10d%n",
+        "%5d:%02d    %7.1f  %11.1f  %11.0f  %7d  %10d%n",
         minutes / 60,
         minutes % 60,
         look.heapMegabytes(),
+        look.noiseMegabytes(),
         look.residentMegabytes(),
         look.threads(),
         look.handles());

@@ -1,6 +1,7 @@
 package rigspeak.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,7 @@ import rigspeak.hearing.Ear;
 /** A conversation of many hours must leave the program as large as it was; here some minutes. */
 class SoakTest {
   private static final double SECONDS = 480;
+  private static final double REST_SECONDS = 45;
   private static final int LOOKS = 12;
 
   @Test
@@ -32,9 +34,11 @@ class SoakTest {
     Grammar grammar = Grammar.bundled();
     List<Footprint> seen =
         new Soak(grammar, Ear.open(grammar), new Mouth())
-            .run(recordings, SECONDS, LOOKS, look -> {});
+            .run(recordings, SECONDS, REST_SECONDS, LOOKS, look -> {})
+            .looks();
 
     assertEquals(LOOKS, seen.size());
+    assertTrue(seen.stream().anyMatch(look -> look.noiseMegabytes() > 0), "also in noise");
     assertEquals(List.of(), Footprint.growing(seen), seen.toString());
   }
 
@@ -54,7 +58,12 @@ class SoakTest {
         .mapToObj(
             i ->
                 new Footprint(
-                    60 * i, 80 + heap * i, 300 + resident * i, 12 + threads * i, 9 + handles * i))
+                    60 * i,
+                    80 + heap * i,
+                    Double.NaN,
+                    300 + resident * i,
+                    12 + threads * i,
+                    9 + handles * i))
         .toList();
   }
 }
