@@ -27,11 +27,13 @@ final class Soak {
   private final Ear ear;
   private final Grammar grammar;
   private final Mouth mouth;
+  private final Scribe scribe;
 
-  Soak(Grammar grammar, Ear ear, Mouth mouth) {
+  Soak(Grammar grammar, Ear ear, Mouth mouth, Scribe scribe) {
     this.grammar = grammar;
     this.ear = ear;
     this.mouth = mouth;
+    this.scribe = scribe;
   }
 
   /**
@@ -53,8 +55,9 @@ final class Soak {
     SoakLine line = new SoakLine(recordings, key, seconds, restSeconds);
     Looks seen = new Looks(line, seconds / looks, watcher);
     Microphone watched = new Watched(line, seen);
+    Session session = new Session(grammar, Attention.asleep(WINDOW_SECONDS), scribe);
     new LiveConversation(
-            new Session(grammar, Attention.asleep(WINDOW_SECONDS), Scribe.none()),
+            session,
             key,
             new ArrayDeque<>(),
             () -> ear,
@@ -63,7 +66,8 @@ final class Soak {
             new Plugged(watched, line),
             new Report(new PrintWriter(Writer.nullWriter()), true),
             new PrintWriter(Writer.nullWriter()))
-        .run(List::of);
+        .run(() -> session.begin().stream().toList());
+    seen.between();
     return new Day(seen.all, line.said());
   }
 

@@ -78,7 +78,7 @@ class WordNetworkTest {
 
     List<SearchState> starts =
         List.of(ours.getSearchGraph().getInitialState(), theirs.getSearchGraph().getInitialState());
-    Map<SearchState, Integer> kinds = kinds(starts);
+    IdentityHashMap<SearchState, Integer> kinds = kinds(starts);
 
     assertEquals(kinds.get(starts.get(0)), kinds.get(starts.get(1)));
     assertTrue(kinds.size() > 100, "it is no empty network");
@@ -108,8 +108,8 @@ class WordNetworkTest {
    * Sorts all states by what can follow from them: two are of one kind if they make the same sound
    * and their ways lead at the same costs to states of the same kinds (partition refinement).
    */
-  private static Map<SearchState, Integer> kinds(List<SearchState> starts) {
-    Map<SearchState, Integer> kinds = new IdentityHashMap<>();
+  private static IdentityHashMap<SearchState, Integer> kinds(List<SearchState> starts) {
+    IdentityHashMap<SearchState, Integer> kinds = new IdentityHashMap<>();
     for (SearchState state : reached(starts)) {
       kinds.put(state, 0);
     }
@@ -117,7 +117,7 @@ class WordNetworkTest {
     int now = 1;
     while (now > before) {
       Map<List<Object>, Integer> known = new HashMap<>();
-      Map<SearchState, Integer> finer = new IdentityHashMap<>();
+      IdentityHashMap<SearchState, Integer> finer = new IdentityHashMap<>();
       for (SearchState state : kinds.keySet()) {
         List<String> ways = new ArrayList<>();
         for (SearchStateArc way : state.getSuccessors()) {
@@ -153,7 +153,7 @@ class WordNetworkTest {
   }
 
   private static List<SearchState> reached(List<SearchState> starts) {
-    Map<SearchState, Boolean> known = new IdentityHashMap<>();
+    IdentityHashMap<SearchState, Boolean> known = new IdentityHashMap<>();
     List<SearchState> all = new ArrayList<>();
     Deque<SearchState> waiting = new ArrayDeque<>(starts);
     while (!waiting.isEmpty()) {
