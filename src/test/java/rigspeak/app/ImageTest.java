@@ -55,7 +55,8 @@ class ImageTest {
   @Test
   void itHearsARecording() throws Exception {
     String printed = run("hear", "demo-data/one-day/02-climber-limb.wav");
-    assertTrue(printed.startsWith("heard     limb ten inches by tape limb level by eye\n"), printed);
+    assertTrue(
+        printed.startsWith("heard     limb ten inches by tape limb level by eye\n"), printed);
   }
 
   private static String run(String... arguments) throws IOException, InterruptedException {
