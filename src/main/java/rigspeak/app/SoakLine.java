@@ -40,6 +40,7 @@ final class SoakLine implements Microphone, Loudspeaker {
   private Sound now = Sound.silence(PAUSE_SECONDS);
   private int at;
   private int said;
+  private int somethings;
   private long samples;
   private boolean resting;
   private double restLeft;
@@ -124,13 +125,16 @@ final class SoakLine implements Microphone, Loudspeaker {
     return Sound.joined(List.of(recording, Sound.silence(PAUSE_SECONDS)));
   }
 
-  /** What a tool must not take for words: mostly quiet; noise, a saw, speech played backward. */
+  /**
+   * What a tool must not take for words: by turns a saw, noise, speech played backward, quiet
+   * between.
+   */
   private Sound something() {
     double seconds = 5 + 20 * random.nextDouble();
-    return switch (random.nextInt(6)) {
-      case 0 -> noise(seconds, seconds);
-      case 1 -> noise(SAW_SECONDS, BLIP_LOUD_SECONDS);
-      case 2 -> backward(recordings.get(random.nextInt(recordings.size())));
+    return switch (somethings++ % 6) {
+      case 0 -> noise(SAW_SECONDS, BLIP_LOUD_SECONDS);
+      case 2 -> noise(seconds, seconds);
+      case 4 -> backward(recordings.get(random.nextInt(recordings.size())));
       default -> Sound.silence(seconds);
     };
   }

@@ -20,9 +20,9 @@ import rigspeak.journal.CrewFolder;
 
 /** A conversation of many hours must leave the program as large as it was; here some minutes. */
 class SoakTest {
-  private static final double SECONDS = 480;
+  private static final double SECONDS = 900;
   private static final double REST_SECONDS = 45;
-  private static final int LOOKS = 12;
+  private static final int LOOKS = 18;
 
   @TempDir Path folder;
 
