@@ -91,7 +91,7 @@ final class Grounds {
     return switch (slot) {
       case BARK -> "wet bark";
       case SEAT -> "a sling that hangs free";
-      case SLING_RATING -> "the least rating of slings";
+      case SLING_RATING -> "the least sling rating";
       case SLING_THICKNESS -> "a sling " + thickness(rig) + " thick";
       case CHOKE_ANGLE -> "choke angle " + degrees(rig, Measure.CHOKE_ANGLE);
       case BASKET_ANGLE -> "basket angle " + degrees(rig, Measure.BASKET_ANGLE);

@@ -88,7 +88,8 @@ record Footprint(
   }
 
   /**
-   * What grows: the most of the last third beside the most of the second; the first is start-up.
+   * What grows: the least of the last third beside the least of the second; the first is start-up.
+   * What is held for a moment only, a collection that has not come yet, is not growth.
    */
   static List<String> growing(List<Footprint> moments) {
     return Stream.of(
@@ -106,14 +107,14 @@ record Footprint(
     double growth(List<Footprint> moments) {
       int count = moments.size();
       List<Footprint> second = moments.subList(count / 3, 2 * count / 3);
-      return highest(moments.subList(2 * count / 3, count)) - highest(second);
+      return least(moments.subList(2 * count / 3, count)) - least(second);
     }
 
-    private double highest(List<Footprint> some) {
+    private double least(List<Footprint> some) {
       return some.stream()
           .mapToDouble(value)
           .filter(megabytes -> !Double.isNaN(megabytes))
-          .max()
+          .min()
           .orElse(Double.NaN);
     }
 

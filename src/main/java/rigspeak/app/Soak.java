@@ -21,20 +21,19 @@ import rigspeak.hearing.Ear;
 final class Soak {
   private static final double WINDOW_SECONDS = 8;
 
-  /** By then whatever was said before is over. */
-  private static final double INTO_QUIET_SECONDS = 3;
-
   /** So far into a noise the search follows as many paths as it ever will, or nearly. */
   private static final double INTO_NOISE_SECONDS = 10;
 
   private final Ear ear;
   private final Grammar grammar;
   private final Mouth mouth;
+  private final Scribe scribe;
 
-  Soak(Grammar grammar, Ear ear, Mouth mouth) {
+  Soak(Grammar grammar, Ear ear, Mouth mouth, Scribe scribe) {
     this.grammar = grammar;
     this.ear = ear;
     this.mouth = mouth;
+    this.scribe = scribe;
   }
 
   /**
@@ -56,8 +55,9 @@ final class Soak {
     SoakLine line = new SoakLine(recordings, key, seconds, restSeconds);
     Looks seen = new Looks(line, seconds / looks, watcher);
     Microphone watched = new Watched(line, seen);
+    Session session = new Session(grammar, Attention.asleep(WINDOW_SECONDS), scribe);
     new LiveConversation(
-            new Session(grammar, Attention.asleep(WINDOW_SECONDS), Scribe.none()),
+            session,
             key,
             new ArrayDeque<>(),
             () -> ear,
@@ -66,8 +66,8 @@ final class Soak {
             new Plugged(watched, line),
             new Report(new PrintWriter(Writer.nullWriter()), true),
             new PrintWriter(Writer.nullWriter()))
-        .run(List::of);
-    seen.end(looks);
+        .run(() -> session.begin().stream().toList());
+    seen.between();
     return new Day(seen.all, line.said());
   }
 
@@ -99,28 +99,14 @@ final class Soak {
     /** Nothing is being said. */
     void between() throws IOException {
       if (line.seconds() >= (all.size() + 1) * everySeconds) {
-        look();
+        all.add(Footprint.now(line.seconds(), inNoise));
+        watcher.accept(all.get(all.size() - 1));
+        inNoise = Double.NaN;
       }
     }
 
-    /** The last look is at the end of the day. */
-    void end(int looks) throws IOException {
-      if (all.size() < looks) {
-        look();
-      }
-    }
-
-    private void look() throws IOException {
-      all.add(Footprint.now(line.seconds(), inNoise));
-      watcher.accept(all.get(all.size() - 1));
-      inNoise = Double.NaN;
-    }
-
-    /** The line is read. */
-    void meanwhile() throws IOException {
-      if (line.quietSeconds() > INTO_QUIET_SECONDS) {
-        between();
-      }
+    /** The search is on what is being said. */
+    void meanwhile() {
       if (Double.isNaN(inNoise) && line.sawSeconds() > INTO_NOISE_SECONDS) {
         inNoise = Footprint.heldMegabytes();
       }

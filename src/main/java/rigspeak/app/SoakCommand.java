@@ -2,7 +2,10 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +21,7 @@ import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Ear;
+import rigspeak.journal.CrewFolder;
 
 /** Whether anything grows while one talks for hours. */
 @Command(
@@ -65,13 +69,21 @@ final class SoakCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.println("simulated  heap MB  in noise MB  resident MB  threads  open files");
     int looks = Math.max(LEAST_LOOKS, (int) Math.round(LOOKS_AN_HOUR * hours));
-    Soak.Day day =
-        new Soak(grammar, Ear.open(grammar), new Mouth())
-            .run(recordings, hours * 3600, REST_SECONDS, looks, this::print);
+    CrewFolder crew = new CrewFolder(Files.createTempDirectory("rigspeak-soak-"), "soak");
+    Soak.Day day;
+    try (Scribe scribe =
+        new JournalScribe(
+            crew, Clock.system(ZoneId.systemDefault()), spec.commandLine().getErr())) {
+      day =
+          new Soak(grammar, Ear.open(grammar), new Mouth(), scribe)
+              .run(recordings, hours * 3600, REST_SECONDS, looks, this::print);
+    }
     out.printf(
         Locale.ROOT,
-        "%d recordings said, at its peak %.0f MB resident%n",
+        "%d recordings said, %d lines in the journal in %s, at its peak %.0f MB resident%n",
         day.said(),
+        crew.verify().values().stream().mapToInt(CrewFolder.Verified::lines).sum(),
+        crew.folder(),
         Footprint.peakMegabytes());
     List<String> growing = Footprint.growing(day.looks());
     out.println(growing.isEmpty() ? "Nothing grows." : "Grows: " + String.join(", ", growing));

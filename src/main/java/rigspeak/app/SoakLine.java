@@ -40,10 +40,11 @@ final class SoakLine implements Microphone, Loudspeaker {
   private Sound now = Sound.silence(PAUSE_SECONDS);
   private int at;
   private int said;
+  private int somethings;
   private long samples;
   private boolean resting;
   private double restLeft;
-  private Kind kind = Kind.OTHER;
+  private boolean saw;
   private boolean pulled;
 
   /**
@@ -70,21 +71,9 @@ final class SoakLine implements Microphone, Loudspeaker {
     return samples / (double) Sound.RATE;
   }
 
-  /** What is on the line now, as far as it matters to whoever looks. */
-  private enum Kind {
-    QUIET,
-    SAW,
-    OTHER
-  }
-
   /** For how long the saw goes on that is on the line now; 0 if there is none. */
   double sawSeconds() {
-    return kind == Kind.SAW ? at / (double) Sound.RATE : 0;
-  }
-
-  /** For how long it has been quiet while nobody talks to the tool; 0 if it is not. */
-  double quietSeconds() {
-    return kind == Kind.QUIET ? at / (double) Sound.RATE : 0;
+    return saw ? at / (double) Sound.RATE : 0;
   }
 
   /** How many recordings have been said. */
@@ -115,7 +104,7 @@ final class SoakLine implements Microphone, Loudspeaker {
   }
 
   private Sound next() {
-    kind = Kind.OTHER;
+    saw = false;
     if (!resting && said > 0 && said % IN_A_ROW == 0) {
       resting = true;
       restLeft = restSeconds * (0.5 + random.nextDouble());
@@ -136,25 +125,23 @@ final class SoakLine implements Microphone, Loudspeaker {
     return Sound.joined(List.of(recording, Sound.silence(PAUSE_SECONDS)));
   }
 
-  /** What a tool must not take for words: mostly quiet; noise, a saw, speech played backward. */
+  /**
+   * What a tool must not take for words: by turns a saw, noise, speech played backward, quiet
+   * between.
+   */
   private Sound something() {
     double seconds = 5 + 20 * random.nextDouble();
-    return switch (random.nextInt(6)) {
-      case 0 -> noise(seconds, seconds);
-      case 1 -> noise(SAW_SECONDS, BLIP_LOUD_SECONDS);
-      case 2 -> backward(recordings.get(random.nextInt(recordings.size())));
-      default -> quiet(seconds);
+    return switch (somethings++ % 6) {
+      case 0 -> noise(SAW_SECONDS, BLIP_LOUD_SECONDS);
+      case 2 -> noise(seconds, seconds);
+      case 4 -> backward(recordings.get(random.nextInt(recordings.size())));
+      default -> Sound.silence(seconds);
     };
-  }
-
-  private Sound quiet(double seconds) {
-    kind = Kind.QUIET;
-    return Sound.silence(seconds);
   }
 
   /** Loud for so long, then softer for the rest of a second, and so on. */
   private Sound noise(double seconds, double loudSeconds) {
-    kind = loudSeconds < seconds ? Kind.SAW : Kind.OTHER;
+    saw = loudSeconds < seconds;
     double period = Math.max(BLIP_SECONDS, loudSeconds);
     short[] noise = new short[(int) (seconds * Sound.RATE)];
     for (int i = 0; i < noise.length; i++) {

@@ -51,13 +51,13 @@ final class SlotValue {
       case SPECIES -> species(onlyWord(pieces));
       case WOOD -> word(Value.Wood.class, pieces);
       case LIMB_DIAMETER,
-              THICK_END,
-              STEM_DIAMETER,
-              SLING_THICKNESS,
-              LIMB_LENGTH,
-              OUT,
-              SLACK,
-              STEM_CLEAR ->
+          THICK_END,
+          STEM_DIAMETER,
+          SLING_THICKNESS,
+          LIMB_LENGTH,
+          OUT,
+          SLACK,
+          STEM_CLEAR ->
           isNowhere(slot, pieces)
               ? new Value.Distance(Length.ofMetres(0), UnitSystem.INCH_POUND)
               : distance(onlyAmounts(pieces));

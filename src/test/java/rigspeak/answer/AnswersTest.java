@@ -607,7 +607,7 @@ class AnswersTest {
               "the weakest wood",
               "wet bark",
               "a sling that hangs free",
-              "the least rating of slings",
+              "the least sling rating",
               "choke angle one two zero degrees",
               "a sling two centimeters thick",
               "a limb without weight",

@@ -522,13 +522,13 @@ final class Situations {
               new Value.Weight(Mass.ofKilograms(999), UnitSystem.METRIC),
               new Value.Weight(Mass.ofKilograms(1e15), UnitSystem.METRIC));
       case LIMB_DIAMETER,
-              THICK_END,
-              STEM_DIAMETER,
-              SLING_THICKNESS,
-              LIMB_LENGTH,
-              OUT,
-              SLACK,
-              STEM_CLEAR ->
+          THICK_END,
+          STEM_DIAMETER,
+          SLING_THICKNESS,
+          LIMB_LENGTH,
+          OUT,
+          SLACK,
+          STEM_CLEAR ->
           List.of(
               metres(Length.ofInches(1).metres(), UnitSystem.INCH_POUND),
               metres(0.01, UnitSystem.METRIC),

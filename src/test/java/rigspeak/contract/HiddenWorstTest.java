@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import rigspeak.rig.Place;
 import rigspeak.rig.RopePath;
+import rigspeak.verdict.CheckKind;
 import rigspeak.verdict.HiddenWorst;
 import rigspeak.verdict.PathVerdict;
 import rigspeak.verdict.Sieve;
@@ -135,6 +136,35 @@ class HiddenWorstTest {
         .mapToDouble(Double::doubleValue)
         .max()
         .orElseThrow();
+  }
+
+  /** Which friction is worst is known at the top of a climb, not where it starts. */
+  @Test
+  void theWorstIsFoundUnderWhicheverFriction() {
+    Ropes.read("friction-ropes.txt")
+        .forEach(
+            (name, rope) ->
+                Sieve.known(path(rope))
+                    .orElseThrow()
+                    .values()
+                    .forEach(
+                        rig -> {
+                          HiddenWorst hidden = HiddenWorst.of(rig, 1).corners();
+                          Map<CheckKind, Double> judges = Sieve.judgesWorst(rig);
+                          hidden
+                              .worst()
+                              .forEach(
+                                  (kind, worst) ->
+                                      assertTrue(
+                                          judges.get(kind) >= 0.999 * worst,
+                                          name
+                                              + ": "
+                                              + kind
+                                              + " "
+                                              + judges.get(kind)
+                                              + " of "
+                                              + worst));
+                        }));
   }
 
   /** Moved to where the judge misses most, and from there to where it is only just good. */

@@ -19,12 +19,17 @@ import rigspeak.rig.Slot;
 final class Ropes {
   private Ropes() {}
 
-  /** The good ropes of the data file, by their names. */
+  /** Good ropes of which all is said that can be said, by their names. */
   static Map<String, SaidRope> good() {
+    return read("good-ropes.txt");
+  }
+
+  /** The ropes of a data file, by their names. */
+  static Map<String, SaidRope> read(String name) {
     Map<String, SaidRope> ropes = new LinkedHashMap<>();
     SortedMap<Place, Map<Slot, String>> rope = new TreeMap<>();
     Map<Slot, String> support = new EnumMap<>(Slot.class);
-    for (String line : lines("good-ropes.txt")) {
+    for (String line : lines(name)) {
       if (line.startsWith("rope: ")) {
         rope = new TreeMap<>();
         ropes.put(line.substring("rope: ".length()), new SaidRope(rope));

@@ -20,7 +20,7 @@ final class WorstRope {
   private static final double WELL_WITHIN = 0.98;
 
   /** A rope so far over its limits is not moved to where it is good. */
-  private static final double HOPELESS = 2.0;
+  private static final double HOPELESS = 3.0;
 
   /** Less than a share that is missed is worth. */
   private static final double PULL = 0.03;
