@@ -54,7 +54,8 @@ class ArchitectureTest {
       drawing   | answer plan verdict rig quantity                          |
       printing  | drawing                                                   | pdfbox awt
       page      | drawing answer readback dialogue verdict catalogue rig quantity | jackson httpserver
-      app       | *                                                         | picocli jackson
+      journal   |                                                           | jackson
+      app       | *                                                         | picocli jackson commons-csv
       """;
 
   /** Libraries by the beginning of their packages; the longest beginning counts. */

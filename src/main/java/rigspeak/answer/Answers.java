@@ -111,6 +111,8 @@ public final class Answers {
         // how answers are given
         .on(Reply.DetailSet.class, set -> calm(detail(set.detail())))
         .on(Reply.PaceSet.class, set -> calm(pace(set.pace())))
+        .on(Reply.GoesOn.class, goesOn -> calm(goesOn(goesOn)))
+        .on(Reply.BeginsAnew.class, anew -> calm(beginsAnew(anew.why())))
         .on(Reply.Help.class, help -> calm(help()))
         .all();
   }
@@ -294,6 +296,31 @@ public final class Answers {
             ? "there is only redirect one"
             : "the last is " + Places.title(Place.redirectNumber(none.howMany()));
     return sentence("there is no " + Places.title(none.place()), there);
+  }
+
+  private String goesOn(Reply.GoesOn goesOn) {
+    String last =
+        goesOn.lastWords().isEmpty()
+            ? "Nothing was said yet."
+            : sentence("the last I took was", goesOn.lastWords());
+    String judged =
+        goesOn.judged().isEmpty()
+            ? "Nothing is checked."
+            : text(
+                sentence(
+                    "the check of "
+                        + list(goesOn.judged().stream().map(Places::name).toList())
+                        + " is kept"),
+                "If anything has moved, say so, and check again.");
+    return text("I go on from the record.", sentence(Places.title(goesOn.place())), last, judged);
+  }
+
+  private static String beginsAnew(Reply.BeginsAnew.Why why) {
+    String begins = "I begin anew. Nothing is known yet.";
+    return switch (why) {
+      case NONE_BEFORE -> text("There is no talk to go on with.", begins);
+      case ANSWERS_DIFFER -> text("The last talk was held by another version of me.", begins);
+    };
   }
 
   // ---- when nothing was understood or heard ----

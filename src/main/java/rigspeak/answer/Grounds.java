@@ -5,7 +5,9 @@ import static rigspeak.answer.Sentences.sentence;
 import static rigspeak.answer.Sentences.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import rigspeak.answer.Amounts.Round;
 import rigspeak.quantity.Length;
 import rigspeak.quantity.UnitSystem;
@@ -16,6 +18,7 @@ import rigspeak.rig.Slot;
 import rigspeak.rig.Source;
 import rigspeak.rig.Value;
 import rigspeak.verdict.CheckKind;
+import rigspeak.verdict.PathVerdict;
 import rigspeak.verdict.Verdict;
 
 /** What the numbers of a verdict rest on. */
@@ -24,6 +27,24 @@ final class Grounds {
 
   Grounds(Form form) {
     this.form = form;
+  }
+
+  /** Wherever a number of a crew's own table was used, it is said with the verdict. */
+  static String supplied(PathVerdict verdict) {
+    return suppliedSources(verdict).isEmpty() ? "" : "Reckoned with your crew's own figures.";
+  }
+
+  /** What the crew supplied of the numbers of a verdict. */
+  static Set<Source> suppliedSources(PathVerdict verdict) {
+    Set<Source> supplied = new LinkedHashSet<>();
+    for (Verdict each : verdict.supports().values()) {
+      if (each instanceof Verdict.Judged judged) {
+        judged.rig().sources().stream()
+            .filter(source -> source.provenance() == Source.Provenance.SUPPLIED)
+            .forEach(supplied::add);
+      }
+    }
+    return supplied;
   }
 
   String of(Verdict.Judged judged) {
@@ -110,6 +131,7 @@ final class Grounds {
       case COMMON_PRACTICE -> "common practice";
       case MEMORY -> "figures from memory";
       case JUDGEMENT -> "judgment";
+      case SUPPLIED -> "your crew's own figures";
       case SAID -> throw new IllegalArgumentException("who said it knows");
     };
   }

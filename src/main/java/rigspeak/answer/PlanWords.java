@@ -37,6 +37,18 @@ public final class PlanWords {
 
   /** What comes of the whole plan. */
   public static String outcome(PlanVerdict verdict) {
+    return text(comesOf(verdict), supplied(verdict));
+  }
+
+  private static String supplied(PlanVerdict verdict) {
+    return verdict.ropes().stream()
+        .map(hanging -> Grounds.supplied(hanging.verdict()))
+        .filter(said -> !said.isEmpty())
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String comesOf(PlanVerdict verdict) {
     if (!verdict.isInOrder()) {
       return "Do not climb by this plan. A step is not in order.";
     }
@@ -188,6 +200,7 @@ public final class PlanWords {
   public static List<String> sources(PlanVerdict verdict) {
     Set<Source> sources = new LinkedHashSet<>();
     for (Hanging hanging : verdict.ropes()) {
+      sources.addAll(Grounds.suppliedSources(hanging.verdict()));
       for (Verdict each : hanging.verdict().supports().values()) {
         if (each instanceof Verdict.Judged judged) {
           Check governing = judged.governing();
@@ -211,6 +224,7 @@ public final class PlanWords {
       case COMMON_PRACTICE -> "Common practice";
       case MEMORY -> "From memory";
       case JUDGEMENT -> "Judgment";
+      case SUPPLIED -> "Your crew's own";
       case SAID -> "Said";
     };
   }

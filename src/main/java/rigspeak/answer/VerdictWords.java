@@ -69,7 +69,7 @@ final class VerdictWords {
             : "";
     String lanyard =
         form.or("Clip in before you set, move or take off a redirect.", "Clip in first.");
-    String rest = text(body(verdict), values, lanyard, rules);
+    String rest = text(body(verdict), values, Grounds.supplied(verdict), lanyard, rules);
     Utterance head = head(verdict);
     return head.danger()
         ? List.of(head, Utterance.calm(rest))

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -37,6 +38,8 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "all numbers as one JSON object, see docs/formats.md")
   private boolean json;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   /** What is said where the file ends. */
@@ -44,7 +47,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Thinking thinking = Thinking.bundled();
+    Thinking thinking = supplied.thinking();
     Walk walk = thinking.walk(PlanFiles.read(file));
     List<Told> refused = new ArrayList<>(walk.refused());
     // What was never set is not on the rope; nobody is here to hear that.

@@ -1,8 +1,10 @@
 package rigspeak.app;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rigspeak.answer.Answers;
+import rigspeak.answer.Mishap;
 import rigspeak.answer.Utterance;
 import rigspeak.dialogue.Conversation;
 import rigspeak.dialogue.Reply;
@@ -19,13 +21,15 @@ import rigspeak.verdict.PathVerdict;
  * @param replies what the dialogue had to say
  * @param answers the same in sentences
  * @param asked the slot whose bare value is waited for now
+ * @param mishap what went wrong in the machine; then nothing was taken
  */
 record Exchange(
     String said,
     Meaning meaning,
     List<Reply> replies,
     List<Utterance> answers,
-    Optional<Slot> asked) {
+    Optional<Slot> asked,
+    Optional<Mishap> mishap) {
 
   /** A line of a plan and what came of it. */
   static Exchange of(Told told) {
@@ -36,7 +40,22 @@ record Exchange(
         told.meaning(),
         replies,
         Answers.say(replies, next.manner().detail()),
-        next.asked());
+        next.asked(),
+        Optional.empty());
+  }
+
+  /** One more reply, which needs no words. */
+  Exchange with(Reply silent) {
+    List<Reply> more = new ArrayList<>(replies);
+    more.add(silent);
+    return new Exchange(said, meaning, more, answers, asked, mishap);
+  }
+
+  /** One more sentence. */
+  Exchange with(Utterance answer) {
+    List<Utterance> more = new ArrayList<>(answers);
+    more.add(answer);
+    return new Exchange(said, meaning, replies, more, asked, mishap);
   }
 
   /** Whether it began to listen at this. */

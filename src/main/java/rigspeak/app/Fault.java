@@ -5,6 +5,7 @@ import java.nio.file.NoSuchFileException;
 import rigspeak.audio.LostDevice;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.UnreadableSound;
+import rigspeak.catalogue.CatalogueFault;
 import rigspeak.grammar.GrammarFault;
 import rigspeak.hearing.HearingFault;
 
@@ -22,6 +23,7 @@ final class Fault {
     }
     if (fault instanceof IOException
         || fault instanceof GrammarFault
+        || fault instanceof CatalogueFault
         || fault instanceof HearingFault) {
       return BAD_INPUT;
     }
@@ -37,6 +39,7 @@ final class Fault {
         || fault instanceof NoSuchDevice
         || fault instanceof LostDevice
         || fault instanceof GrammarFault
+        || fault instanceof CatalogueFault
         || fault instanceof HearingFault) {
       return fault.getMessage();
     }

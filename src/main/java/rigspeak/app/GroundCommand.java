@@ -14,6 +14,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -101,6 +102,8 @@ final class GroundCommand implements Callable<Integer> {
 
   @Mixin private final EarOptions hearing = new EarOptions();
 
+  @Mixin private JournalOptions journal;
+
   @Spec private CommandSpec spec;
 
   private final BlockingQueue<String> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
@@ -121,7 +124,14 @@ final class GroundCommand implements Callable<Integer> {
   public Integer call() throws IOException, NoSuchDevice, InterruptedException {
     Grammar grammar = Grammar.bundled();
     PlannedRig plan = PlannedRig.read(file);
-    Session session = new Session(grammar, isLive() ? attention() : Attention.alwaysOpen());
+    try (Scribe scribe = journal.scribeIfNamed()) {
+      return serve(grammar, plan, scribe);
+    }
+  }
+
+  private int serve(Grammar grammar, PlannedRig plan, Scribe scribe)
+      throws IOException, NoSuchDevice, InterruptedException {
+    Session session = new Session(grammar, isLive() ? attention() : Attention.alwaysOpen(), scribe);
     Feed feed = new Feed(units.system);
     Stage stage =
         new Stage(
@@ -136,6 +146,13 @@ final class GroundCommand implements Callable<Integer> {
         listen(grammar, session, stage, report);
         return 0;
       }
+      session
+          .begin()
+          .ifPresent(
+              exchange -> {
+                stage.exchange("said", exchange);
+                report.exchange("said", exchange);
+              });
       boolean allRead = typed != null ? typeHere() : hear(grammar, session, stage, report);
       serve(stage, report);
       return allRead ? 0 : Fault.BAD_INPUT;
@@ -178,6 +195,7 @@ final class GroundCommand implements Callable<Integer> {
       throws IOException, NoSuchDevice {
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
+    Supplier<Ear> ear = new Ahead<>(() -> hearing.open(grammar, err));
     Mouth mouth = new Mouth();
     new LiveConversation(
             session,
@@ -185,7 +203,7 @@ final class GroundCommand implements Callable<Integer> {
             waiting,
             () -> {
               Rehearsal.begin(grammar, mouth);
-              return hearing.open(grammar, err);
+              return ear.get();
             },
             mouth,
             live.pause(),
@@ -195,7 +213,7 @@ final class GroundCommand implements Callable<Integer> {
               report.exchange(verb, exchange);
             },
             err)
-        .run();
+        .run(() -> session.begin().stream().toList());
   }
 
   /** What is typed here takes its turn with what is typed on the page. */

@@ -19,7 +19,7 @@ import rigspeak.audio.Loudspeaker;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
-import rigspeak.grammar.Grammar;
+import rigspeak.dialogue.Attention;
 import rigspeak.hearing.Ear;
 import rigspeak.hearing.Heard;
 import rigspeak.hearing.Listening;
@@ -55,17 +55,22 @@ final class HearCommand implements Callable<Integer> {
 
   @Mixin private final Keeping keeping = new Keeping();
 
+  @Mixin private JournalOptions journal;
+
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
-    Grammar grammar = Grammar.bundled();
+    Supplied.Loaded loaded = supplied.load();
     PrintWriter err = spec.commandLine().getErr();
     keeping.begin();
     hearing.read(err);
-    Run run = new Run(session(grammar), hearing.open(grammar, err));
     boolean allRead = true;
-    try (run) {
+    try (Scribe scribe = journal.scribeIfNamed();
+        Run run = new Run(session(loaded, scribe), hearing.open(loaded.grammar(), err))) {
+      run.begin();
       for (Path wav : Recordings.named(wavs)) {
         allRead &= run.hear(wav);
       }
@@ -73,8 +78,9 @@ final class HearCommand implements Callable<Integer> {
     return allRead ? 0 : Fault.BAD_INPUT;
   }
 
-  private Session session(Grammar grammar) {
-    return asleep ? new Session(grammar, window.asleep()) : new Session(grammar);
+  private Session session(Supplied.Loaded loaded, Scribe scribe) {
+    Attention attention = asleep ? window.asleep() : Attention.alwaysOpen();
+    return new Session(loaded, attention, scribe);
   }
 
   /** One run through the recordings. */
@@ -94,6 +100,13 @@ final class HearCommand implements Callable<Integer> {
       this.loudspeaker = play ? loudspeaker() : Optional.empty();
       if (out != null) {
         Files.createDirectories(out);
+      }
+    }
+
+    void begin() throws IOException {
+      Optional<Exchange> first = session.begin();
+      if (first.isPresent()) {
+        answer(first.get());
       }
     }
 

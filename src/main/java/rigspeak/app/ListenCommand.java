@@ -1,18 +1,11 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.util.ArrayDeque;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import rigspeak.audio.NoSuchDevice;
-import rigspeak.dialogue.Attention;
-import rigspeak.grammar.Grammar;
-import rigspeak.hearing.ClosingPause;
 
 /** The conversation, live. */
 @Command(
@@ -23,48 +16,34 @@ import rigspeak.hearing.ClosingPause;
       "It waits for the call, copper lantern, alone or before what is said; Enter does as well.",
       "A short tone says that it listens, three soft ones down that it waits for the call again.",
       "It is deaf while it speaks. Ctrl-C ends it.",
-      "A headset that is lost is looked for until it is back; nothing said is forgotten."
+      "A headset that is lost is looked for until it is back; nothing said is forgotten.",
+      "What is said is in the crew's journal before it is answered; see journal and resume."
     })
 final class ListenCommand implements Callable<Integer> {
-  @Mixin private LiveOptions live;
+  @Mixin private LiveTalk talk;
 
-  @Option(names = "--json", description = "one JSON object a line, see docs/formats.md")
-  private boolean json;
+  @Mixin private JournalOptions journal;
 
-  @Option(names = "--always-open", description = "listen at any time, without the call")
-  private boolean alwaysOpen;
+  @Mixin private final Supplied supplied = new Supplied();
 
-  @Mixin private Window window;
-
-  @Mixin private final EarOptions hearing = new EarOptions();
-
-  @Mixin private final Keeping keeping = new Keeping();
-
-  @Spec private CommandSpec spec;
+  @Option(names = "--no-journal", description = "keep nothing; then nothing can be resumed either")
+  private boolean unkept;
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
-    ClosingPause pause = live.pause();
-    keeping.begin();
-    Attention attention = alwaysOpen ? Attention.alwaysOpen() : window.asleep();
-    Grammar grammar = Grammar.bundled();
-    PrintWriter err = spec.commandLine().getErr();
-    hearing.read(err);
-    Mouth mouth = new Mouth();
-    new LiveConversation(
-            new Session(grammar, attention),
-            Key.on(System.in),
-            new ArrayDeque<>(),
-            () -> {
-              Rehearsal.begin(grammar, mouth);
-              return hearing.open(grammar, err);
-            },
-            mouth,
-            pause,
-            live.lines(),
-            new Report(spec.commandLine().getOut(), json, keeping),
-            err)
-        .run();
+    Supplied.Loaded loaded = supplied.load();
+    if (unkept) {
+      hold(loaded, Scribe.none());
+      return 0;
+    }
+    try (JournalScribe scribe = journal.scribe()) {
+      hold(loaded, scribe);
+    }
     return 0;
+  }
+
+  private void hold(Supplied.Loaded loaded, Scribe scribe) throws IOException, NoSuchDevice {
+    Session session = new Session(loaded, talk.attention(), scribe);
+    talk.hold(loaded.grammar(), session, () -> session.begin().stream().toList());
   }
 }

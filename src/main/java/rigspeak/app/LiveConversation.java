@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Queue;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import rigspeak.answer.LineNotice;
+import rigspeak.answer.Mishap;
 import rigspeak.audio.LostDevice;
 import rigspeak.audio.Loudspeaker;
 import rigspeak.audio.Microphone;
@@ -56,8 +58,8 @@ final class LiveConversation {
    *
    * @param key what is as good as the call
    * @param typed what somebody else types for the climber; it is taken between two utterances
-   * @param ears loads the recogniser; asked once, when microphone and loudspeaker are there, so
-   *     that nobody waits for it only to be told that they are not
+   * @param ears loads the recogniser; asked when microphone and loudspeaker are there, so that
+   *     nobody waits for it only to be told that they are not, and again if it fails
    */
   LiveConversation(
       Session session,
@@ -83,14 +85,18 @@ final class LiveConversation {
   /**
    * Listens and answers until nothing more comes.
    *
+   * @param beginning begins the session; what it says before anything is listened to
    * @throws NoSuchDevice if there is no microphone or loudspeaker to begin with
    * @throws IOException if the search for a lost one was given up
    */
-  void run() throws IOException, NoSuchDevice {
+  void run(Supplier<List<Exchange>> beginning) throws IOException, NoSuchDevice {
     try (Speaking speaking = new Speaking(lines.loudspeaker());
-        Hearing hearing = new Hearing(lines.microphone(), speaking, ears.get())) {
+        Hearing hearing = new Hearing(lines.microphone(), speaking)) {
       hearing.deafWhile(List.of(isHeard()));
       remarks.println("Listening on " + hearing.name() + ", speaking on " + speaking.name());
+      for (Exchange exchange : beginning.get()) {
+        answer(exchange, hearing);
+      }
       for (Optional<Heard> heard = hearing.next(); heard.isPresent(); heard = hearing.next()) {
         Optional<Exchange> exchange = session.heard(heard.get());
         if (exchange.isPresent()) {
@@ -107,8 +113,13 @@ final class LiveConversation {
   }
 
   private void answer(Exchange exchange, Hearing hearing) throws IOException {
-    report.exchange("heard", exchange);
+    hearing.expectSoon();
+    tell(exchange);
     hearing.deafWhile(mouth.speak(exchange, session.manner().pace()));
+  }
+
+  private void tell(Exchange exchange) {
+    report.exchange("heard", exchange);
   }
 
   /** Whether anything but the call is heard from now on. */
@@ -116,8 +127,11 @@ final class LiveConversation {
     return (session.isAsleep() ? EarSound.ASLEEP : EarSound.LISTENING).sound();
   }
 
-  private Sound spoken(LineNotice notice) {
-    return mouth.speak(notice, session.manner().pace());
+  /** Made only while it is played, where a voice that fails is noticed. */
+  private Iterable<Sound> spoken(LineNotice notice, Sound... then) {
+    return () ->
+        Stream.concat(Stream.of(mouth.speak(notice, session.manner().pace())), Stream.of(then))
+            .iterator();
   }
 
   private interface Opening<D> {
@@ -149,9 +163,18 @@ final class LiveConversation {
 
     /**
      * Plays to the end, from the beginning again if the loudspeaker is lost on the way, and says
-     * when that was.
+     * when that was. Words that cannot be made are answered with a sound that was made before.
      */
     long play(Iterable<Sound> parts) throws IOException {
+      try {
+        return playWhole(parts);
+      } catch (RuntimeException | OutOfMemoryError | StackOverflowError fault) {
+        tell(session.failed(Mishap.VOICE_FAILED, "voice", fault));
+        return playWhole(List.of(mouth.instead()));
+      }
+    }
+
+    private long playWhole(Iterable<Sound> parts) throws IOException {
       OptionalLong ended = played(parts);
       while (ended.isEmpty()) {
         remarks.println("The loudspeaker " + name() + " is gone.");
@@ -159,7 +182,7 @@ final class LiveConversation {
           loudspeaker.close();
           loudspeaker = lookedFor(lines::loudspeaker);
           // A device that can be opened may still be dead.
-        } while (played(List.of(spoken(LineNotice.LOUDSPEAKER_BACK))).isEmpty());
+        } while (played(spoken(LineNotice.LOUDSPEAKER_BACK)).isEmpty());
         remarks.println("Speaking on " + name() + " again.");
         ended = played(parts);
       }
@@ -171,6 +194,7 @@ final class LiveConversation {
       try {
         return OptionalLong.of(loudspeaker.play(parts));
       } catch (LostDevice lost) {
+        session.wasLost("loudspeaker", lost);
         return OptionalLong.empty();
       }
     }
@@ -184,13 +208,13 @@ final class LiveConversation {
   /** The microphone, whichever device it is now. */
   private final class Hearing implements AutoCloseable {
     private final Speaking speaking;
-    private final Ear ear;
     private Microphone microphone;
+    private Ear ear;
     private Listening listening;
 
-    Hearing(Microphone microphone, Speaking speaking, Ear ear) {
+    Hearing(Microphone microphone, Speaking speaking) {
       this.speaking = speaking;
-      this.ear = ear;
+      this.ear = ears.get();
       open(microphone);
     }
 
@@ -201,6 +225,11 @@ final class LiveConversation {
 
     String name() {
       return microphone.name();
+    }
+
+    /** The ear gets ready for what may come next while the answer is spoken. */
+    void expectSoon() {
+      listening.expectSoon(session.expected());
     }
 
     /** The microphone is shut meanwhile: the tool must not hear itself. */
@@ -215,14 +244,33 @@ final class LiveConversation {
           return listening.next(session.expected(), session.patienceSeconds());
         } catch (LostDevice lost) {
           remarks.println(lost.getMessage());
+          session.wasLost("microphone", lost);
           listening.close();
           session.streamEnded();
-          speaking.play(List.of(spoken(LineNotice.MICROPHONE_GONE)));
+          speaking.play(spoken(LineNotice.MICROPHONE_GONE));
           open(lookedFor(lines::microphone));
-          deafWhile(List.of(spoken(LineNotice.MICROPHONE_BACK), isHeard()));
+          deafWhile(spoken(LineNotice.MICROPHONE_BACK, isHeard()));
           remarks.println("Listening on " + name() + " again.");
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError fault) {
+          hearAnew(fault);
         }
       }
+    }
+
+    /**
+     * What a recogniser is worth after a fault nobody knows, so it is loaded again: for some
+     * seconds it is deaf. The old one has to go first, there is no room for two.
+     */
+    private void hearAnew(Throwable fault) throws IOException {
+      listening.close();
+      session.streamEnded();
+      ear = null;
+      Exchange failed = session.failed(Mishap.EAR_FAILED, "hearing", fault);
+      tell(failed);
+      speaking.play(mouth.speak(failed, session.manner().pace()));
+      ear = ears.get();
+      open(lookedFor(lines::microphone));
+      deafWhile(List.of(isHeard()));
     }
 
     @Override

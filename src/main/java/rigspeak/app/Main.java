@@ -26,6 +26,7 @@ import picocli.CommandLine.Command;
     },
     subcommands = {
       ListenCommand.class,
+      ResumeCommand.class,
       HearCommand.class,
       TypeCommand.class,
       CheckCommand.class,
@@ -36,7 +37,9 @@ import picocli.CommandLine.Command;
       SayCommand.class,
       EnrollCommand.class,
       DrillCommand.class,
+      JournalCommand.class,
       DevicesCommand.class,
+      SoundCheckCommand.class,
       BenchCommand.class,
       SoakCommand.class
     })
@@ -75,8 +78,12 @@ public final class Main {
   static final class Version implements CommandLine.IVersionProvider {
     @Override
     public String[] getVersion() {
-      String version = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"rigspeak " + (version == null ? "(not from a jar)" : version)};
+      return new String[] {"rigspeak " + version()};
     }
+  }
+
+  static String version() {
+    String version = Main.class.getPackage().getImplementationVersion();
+    return version == null ? "(not from a jar)" : version;
   }
 }

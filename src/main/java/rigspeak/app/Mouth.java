@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import rigspeak.answer.LineNotice;
+import rigspeak.answer.Mishap;
 import rigspeak.answer.Utterance;
 import rigspeak.audio.Sound;
 import rigspeak.dialogue.Reply;
@@ -18,8 +19,29 @@ final class Mouth {
 
   private final Voice voice;
 
+  /** Made while all is well. */
+  private volatile Sound instead = EarSound.DANGER.sound();
+
   Mouth() {
-    this.voice = FreeTtsVoice.load();
+    this(FreeTtsVoice.load());
+  }
+
+  Mouth(Voice voice) {
+    this.voice = voice;
+  }
+
+  /** Makes the one sentence beforehand that is needed when no sentence can be made any more. */
+  void prepare() {
+    instead =
+        Sound.joined(
+            List.of(
+                EarSound.NOT_UNDERSTOOD.sound(),
+                voice.speak(Mishap.VOICE_FAILED.text(), Pace.ORDINARY)));
+  }
+
+  /** What is played where words cannot be made: a sentence of its own, or else an ear-sound. */
+  Sound instead() {
+    return instead;
   }
 
   /**
@@ -27,6 +49,10 @@ final class Mouth {
    * are none. It ends with the last word: whoever listens may speak at once.
    */
   Iterable<Sound> speak(Exchange exchange, rigspeak.dialogue.Pace pace) {
+    return () -> parts(exchange, pace).stream().map(Supplier::get).iterator();
+  }
+
+  private List<Supplier<Sound>> parts(Exchange exchange, rigspeak.dialogue.Pace pace) {
     List<Supplier<Sound>> parts = new ArrayList<>();
     if (exchange.called()) {
       parts.add(EarSound.LISTENING::sound);
@@ -49,7 +75,7 @@ final class Mouth {
     if (exchange.fellAsleep()) {
       parts.add(EarSound.ASLEEP::sound);
     }
-    return () -> parts.stream().map(Supplier::get).iterator();
+    return parts;
   }
 
   /** Sentences of a drill, piece by piece, after an ear-sound. */
@@ -68,6 +94,12 @@ final class Mouth {
     List<Sound> parts = new ArrayList<>();
     speak(exchange, pace).forEach(parts::add);
     return Sound.joined(parts);
+  }
+
+  /** What nobody said anything to, piece by piece. */
+  Iterable<Sound> speak(Utterance utterance, rigspeak.dialogue.Pace pace) {
+    List<Supplier<Sound>> parts = voice.phrases(utterance.text(), speed(pace)).toList();
+    return () -> parts.stream().map(Supplier::get).iterator();
   }
 
   /** A word about the devices. */

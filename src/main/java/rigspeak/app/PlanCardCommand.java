@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -45,6 +46,8 @@ final class PlanCardCommand implements Callable<Integer> {
       })
   private Path out;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   /** What a card is written as. */
@@ -58,7 +61,7 @@ final class PlanCardCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Form form = form();
-    PlanVerdict verdict = Thinking.bundled().verdict(PlanFiles.read(file));
+    PlanVerdict verdict = supplied.thinking().verdict(PlanFiles.read(file));
     if (!verdict.refused().isEmpty()) {
       PlanRefusals.print(file, verdict, spec.commandLine().getErr());
       return Fault.BAD_INPUT;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -31,11 +32,13 @@ final class PlanCheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "all numbers as one JSON object, see docs/formats.md")
   private boolean json;
 
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
-    PlanVerdict verdict = Thinking.bundled().verdict(PlanFiles.read(file));
+    PlanVerdict verdict = supplied.thinking().verdict(PlanFiles.read(file));
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       new Report(out, true).line(PlanJson.of(verdict));

@@ -3,7 +3,6 @@ package rigspeak.app;
 import java.util.List;
 import rigspeak.dialogue.Pace;
 import rigspeak.grammar.Grammar;
-import rigspeak.meaning.Meaning;
 
 /**
  * A conversation that nobody hears, held while the recogniser is loaded: the first verdict of a
@@ -11,14 +10,14 @@ import rigspeak.meaning.Meaning;
  * one who waits for it.
  */
 final class Rehearsal {
-  private static final List<Meaning> QUESTIONS =
+  private static final List<String> QUESTIONS =
       List.of(
-          Meaning.Command.CHECK,
-          Meaning.Command.WHY,
-          Meaning.Command.HELP_RIG,
-          Meaning.Command.LETS_GO,
-          Meaning.Command.SWING,
-          Meaning.Command.READ_BACK);
+          "check redirect",
+          "why",
+          "what would help",
+          "what if it lets go",
+          "how do i swing",
+          "read back");
 
   private static final int TIMES = 3;
 
@@ -32,11 +31,12 @@ final class Rehearsal {
   }
 
   private static void hold(Grammar grammar, Mouth mouth) {
+    mouth.prepare();
     Session session = new Session(grammar);
     TypicalRig.sayTo(session);
     for (int i = 0; i < TIMES; i++) {
-      for (Meaning question : QUESTIONS) {
-        mouth.whole(session.meant("", question), Pace.NORMAL);
+      for (String question : QUESTIONS) {
+        mouth.whole(session.said(question), Pace.NORMAL);
       }
     }
   }

@@ -80,6 +80,7 @@ final class Report implements ExchangeListener {
     json.set("taken", VerdictJson.slots(exchange.taken()));
     json.set("answers", answers(exchange));
     attention(exchange).ifPresent(state -> json.put("attention", state));
+    exchange.mishap().ifPresent(mishap -> json.put("mishap", VerdictJson.lower(mishap)));
     exchange.asked().ifPresent(slot -> json.put("asked", slot.key()));
     exchange.verdict().ifPresent(verdict -> json.set("verdict", VerdictJson.of(verdict)));
     return json;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rigspeak.answer.Answers;
+import rigspeak.answer.Mishap;
+import rigspeak.answer.Utterance;
 import rigspeak.catalogue.Catalogue;
 import rigspeak.dialogue.Attention;
 import rigspeak.dialogue.Conversation;
@@ -15,43 +17,106 @@ import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Heard;
 import rigspeak.hearing.Listening;
+import rigspeak.journal.Journal.Kept;
+import rigspeak.journal.NotKept;
 import rigspeak.meaning.Meaning;
 import rigspeak.meaning.Understanding;
 import rigspeak.rig.Slot;
 import rigspeak.verdict.Judge;
 
-/** One conversation; typed, recorded and live words all take this path. */
+/**
+ * One conversation; typed, recorded and live words all take this path. What is said is written down
+ * before it is taken: what could not be kept is answered with why, and the conversation stays where
+ * it was.
+ */
 final class Session {
   /** Asleep, so often is looked whether a key was pressed. */
   private static final double LOOK_SECONDS = 0.25;
 
   private final Understanding understanding;
-  private final Dialogue dialogue;
+  private final Reckoning reckoning;
+  private final Scribe scribe;
   private Conversation now = Conversation.begin();
   private Attention attention;
 
   /** How much of the present stream has been heard, seconds. */
   private double heardSeconds;
 
-  /** One that takes everything at any time. */
+  /** One that takes everything at any time and keeps nothing. */
   Session(Grammar grammar) {
-    this(grammar, Attention.alwaysOpen());
+    this(grammar, Attention.alwaysOpen(), Scribe.none());
   }
 
-  Session(Grammar grammar, Attention attention) {
-    this.attention = attention;
-    Catalogue catalogue = Catalogue.bundled();
-    this.understanding = new Understanding(grammar);
-    this.dialogue = new Dialogue(catalogue, new Judge(catalogue));
+  Session(Grammar grammar, Attention attention, Scribe scribe) {
+    this(new Supplied.Loaded(grammar, Catalogue.bundled()), attention, scribe);
   }
+
+  Session(Supplied.Loaded loaded, Attention attention, Scribe scribe) {
+    this(new Understanding(loaded.grammar()), loaded.catalogue(), attention, scribe);
+  }
+
+  private Session(
+      Understanding understanding, Catalogue catalogue, Attention attention, Scribe scribe) {
+    this(
+        understanding,
+        new Reckoning(understanding, new Dialogue(catalogue, new Judge(catalogue))),
+        attention,
+        scribe);
+  }
+
+  Session(Understanding understanding, Reckoning reckoning, Attention attention, Scribe scribe) {
+    this.understanding = understanding;
+    this.reckoning = reckoning;
+    this.attention = attention;
+    this.scribe = scribe;
+  }
+
+  // ---- the beginning ----
+
+  /** Begins; what has to be said before anything else, if anything has. */
+  Optional<Exchange> begin() {
+    try {
+      return scribe.begin() == Kept.CLOCK_SET_BACK
+          ? Optional.of(unsaid(List.of(), Optional.of(Mishap.CLOCK_SET_BACK)))
+          : Optional.empty();
+    } catch (NotKept e) {
+      return Optional.of(mishap("", mishap(e)));
+    }
+  }
+
+  /** Takes once more what was taken in a conversation that was broken off. */
+  Exchange again(Input input) {
+    Reckoning.Result result = reckoning.of(now, input);
+    if (result instanceof Reckoning.Result.Reckoned reckoned) {
+      now = reckoned.turn().next();
+      return exchange(input, reckoned);
+    }
+    return mishap(input.words(), ((Reckoning.Result.Failed) result).mishap());
+  }
+
+  /** Says where it goes on, after everything was taken again. */
+  Exchange goesOn(String lastWords) {
+    attention = attention.after(Meaning.Command.WAKE, new Turn(now, List.of()), heardSeconds);
+    return unsaid(Dialogue.goingOn(now, lastWords), Optional.empty());
+  }
+
+  /** Forgets whatever was taken again, and says so and why. */
+  Exchange beginsAnew(Reply.BeginsAnew.Why why) {
+    now = Conversation.begin();
+    return unsaid(List.of(new Reply.BeginsAnew(why)), Optional.empty());
+  }
+
+  private Exchange unsaid(List<Reply> replies, Optional<Mishap> remark) {
+    List<Utterance> answers = new ArrayList<>(Answers.say(replies, now.manner().detail()));
+    remark.map(Mishap::utterance).ifPresent(answers::add);
+    return new Exchange("", Meaning.Command.WAKE, replies, answers, now.asked(), Optional.empty());
+  }
+
+  // ---- what comes ----
 
   /** Takes typed words. */
   Exchange said(String words) {
-    return meant(words, understanding.understand(words, now.asked()));
-  }
-
-  private Exchange heard(String words) {
-    return meant(words, understanding.hear(words, now.asked()));
+    return take(new Input.Typed(words));
   }
 
   /** Takes what the ear made of an utterance; nothing comes of it while nobody has called. */
@@ -69,24 +134,28 @@ final class Session {
       return Optional.empty();
     }
     return Optional.of(
-        heard instanceof Heard.Words words ? heard(words.text()) : meant("", unheard(heard)));
+        take(
+            heard instanceof Heard.Words words
+                ? new Input.Heard(words.text())
+                : new Input.Unheard(unheard(heard))));
   }
 
   /** Called, perhaps with more in the same breath; what still waits for an affirm comes first. */
   private Exchange called(String words) {
     boolean waits = now.floor().pending().isPresent();
-    return waits ? meant(words, Meaning.Command.WAKE) : heard(words);
+    return take(waits ? new Input.Called(words) : new Input.Heard(words));
   }
 
   /** Takes a key for the call. */
   Exchange called() {
-    return meant("", Meaning.Command.WAKE);
+    return take(new Input.Called(""));
   }
 
   private Exchange fallAsleep() {
     attention = attention.at(heardSeconds);
     Meaning nothing = new Meaning.NotUnderstood(Meaning.Reason.NOTHING_SAID, "");
-    return new Exchange("", nothing, List.of(new Reply.FallenAsleep()), List.of(), now.asked());
+    return new Exchange(
+        "", nothing, List.of(new Reply.FallenAsleep()), List.of(), now.asked(), Optional.empty());
   }
 
   /** Another stream follows, whose time begins again. */
@@ -95,19 +164,74 @@ final class Session {
     heardSeconds = 0;
   }
 
-  /** Takes a meaning that no words stand behind. */
-  Exchange meant(String words, Meaning meaning) {
-    Turn turn = dialogue.step(now, meaning);
-    now = turn.next();
-    boolean wasOpen = !attention.isAsleep();
-    attention = attention.after(meaning, turn, heardSeconds);
-    List<Reply> replies = new ArrayList<>(turn.replies());
-    if (wasOpen && attention.isAsleep()) {
-      replies.add(new Reply.FallenAsleep());
+  private Exchange take(Input input) {
+    Reckoning.Result result = reckoning.of(now, input);
+    if (result instanceof Reckoning.Result.Failed failed) {
+      scribe.failed("reckoning", failed.fault());
+      return mishap(input.words(), failed.mishap());
     }
-    return new Exchange(
-        words, meaning, replies, Answers.say(replies, now.manner().detail()), now.asked());
+    Reckoning.Result.Reckoned reckoned = (Reckoning.Result.Reckoned) result;
+    Exchange exchange = exchange(input, reckoned);
+    try {
+      Kept kept = scribe.write(input, exchange);
+      now = reckoned.turn().next();
+      Exchange told = attended(exchange, reckoned.turn());
+      return kept == Kept.CLOCK_SET_BACK ? told.with(Mishap.CLOCK_SET_BACK.utterance()) : told;
+    } catch (NotKept e) {
+      return mishap(input.words(), mishap(e));
+    }
   }
+
+  private static Exchange exchange(Input input, Reckoning.Result.Reckoned reckoned) {
+    Turn turn = reckoned.turn();
+    return new Exchange(
+        input.words(),
+        reckoned.meaning(),
+        turn.replies(),
+        reckoned.answers(),
+        turn.next().asked(),
+        Optional.empty());
+  }
+
+  private Exchange attended(Exchange exchange, Turn turn) {
+    boolean wasOpen = !attention.isAsleep();
+    attention = attention.after(exchange.meaning(), turn, heardSeconds);
+    return wasOpen && attention.isAsleep() ? exchange.with(new Reply.FallenAsleep()) : exchange;
+  }
+
+  // ---- what goes wrong in the machine ----
+
+  /** Something else in the machine failed; the conversation stays where it is. */
+  Exchange failed(Mishap mishap, String what, Throwable fault) {
+    scribe.failed(what, fault);
+    return mishap("", mishap);
+  }
+
+  /** A device was lost, which is told by whoever looks for it. */
+  void wasLost(String device, Throwable fault) {
+    scribe.failed(device, fault);
+  }
+
+  /** Nothing is taken, and it is listened to as after anything that was not understood. */
+  private Exchange mishap(String words, Mishap mishap) {
+    Meaning nothing = new Meaning.NotUnderstood(Meaning.Reason.NO_SUCH_SENTENCE, words);
+    attention = attention.after(nothing, new Turn(now, List.of()), heardSeconds);
+    return new Exchange(
+        words, nothing, List.of(), List.of(mishap.utterance()), now.asked(), Optional.of(mishap));
+  }
+
+  private static Mishap mishap(NotKept fault) {
+    return switch (fault.why()) {
+      case DISK_FULL -> Mishap.DISK_FULL;
+      case READ_ONLY -> Mishap.READ_ONLY;
+      case IN_USE -> Mishap.IN_USE;
+      case CHANGED -> Mishap.CHANGED;
+      case GONE -> Mishap.GONE;
+      case FAILED -> Mishap.NOT_KEPT;
+    };
+  }
+
+  // ---- where it stands ----
 
   /** What may be said next. */
   Expected expected() {

@@ -225,6 +225,7 @@ final class SoundLoop implements AutoCloseable {
     ProcessBuilder builder = new ProcessBuilder(command);
     Map<String, String> environment = builder.environment();
     environment.put("HOME", folder.toString());
+    environment.put("XDG_DATA_HOME", folder.toString());
     environment.put("XDG_RUNTIME_DIR", folder.toString());
     environment.put("PULSE_RUNTIME_PATH", folder.resolve("run").toString());
     environment.put("PULSE_STATE_PATH", folder.resolve("state").toString());

@@ -12,10 +12,12 @@ import rigspeak.verdict.Judge;
 /** What turns words into replies and verdicts. */
 record Thinking(Understanding understanding, Dialogue dialogue, Judge judge) {
   static Thinking bundled() {
-    Catalogue catalogue = Catalogue.bundled();
+    return of(Grammar.bundled(), Catalogue.bundled());
+  }
+
+  static Thinking of(Grammar grammar, Catalogue catalogue) {
     Judge judge = new Judge(catalogue);
-    return new Thinking(
-        new Understanding(Grammar.bundled()), new Dialogue(catalogue, judge), judge);
+    return new Thinking(new Understanding(grammar), new Dialogue(catalogue, judge), judge);
   }
 
   Walk walk(Plan plan) {

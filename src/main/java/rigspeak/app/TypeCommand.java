@@ -9,7 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import rigspeak.grammar.Grammar;
+import rigspeak.dialogue.Attention;
 
 /** The conversation from the keyboard or a file. */
 @Command(
@@ -32,14 +32,21 @@ final class TypeCommand implements Callable<Integer> {
 
   @Mixin private final Keeping keeping = new Keeping();
 
+  @Mixin private JournalOptions journal;
+
+  @Mixin private final Supplied supplied = new Supplied();
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws IOException {
+    Supplied.Loaded loaded = supplied.load();
     keeping.begin();
     Report report = new Report(spec.commandLine().getOut(), json, keeping);
-    Session session = new Session(Grammar.bundled());
-    try (Lines lines = Lines.of(file)) {
+    try (Scribe scribe = journal.scribeIfNamed();
+        Lines lines = Lines.of(file)) {
+      Session session = new Session(loaded, Attention.alwaysOpen(), scribe);
+      session.begin().ifPresent(exchange -> report.exchange("said", exchange));
       for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
         report.exchange("said", session.said(line.get()));
       }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import rigspeak.catalogue.Bounds.Kind;
 import rigspeak.rig.Direction;
 import rigspeak.rig.Estimate;
@@ -48,19 +49,46 @@ public final class Catalogue {
   /** Legs of a basket that spread farther pull the sling apart more than they carry. */
   private static final double MOST_BASKET = Math.toRadians(170);
 
-  private final Sources sources = new Sources();
-  private final Factors factors = new Factors(sources);
-  private final Woods woods = new Woods(sources, factors);
-  private final Bounds bounds = new Bounds(sources);
-  private final Frictions frictions = new Frictions(sources);
+  private final Sources sources;
+  private final Factors factors;
+  private final Woods woods;
+  private final Bounds bounds;
+  private final Frictions frictions;
   private final Ranges ranges = new Ranges();
-  private final SlingRules slingRules = new SlingRules(sources);
+  private final SlingRules slingRules;
 
-  private Catalogue() {}
+  private Catalogue(Supplement supplement) {
+    sources = new Sources(supplement);
+    factors = new Factors(sources, supplement);
+    woods = new Woods(sources, factors, supplement);
+    bounds = new Bounds(sources);
+    frictions = new Frictions(sources, supplement);
+    slingRules = new SlingRules(sources, supplement);
+  }
 
   /** The catalogue that comes with the tool. */
   public static Catalogue bundled() {
-    return new Catalogue();
+    return new Catalogue(Supplement.none());
+  }
+
+  /**
+   * The same with a crew's own numbers in it, each of which carries {@link
+   * Source.Provenance#SUPPLIED}.
+   *
+   * @throws CatalogueFault with one sentence that has file, line and reason; nothing is taken then
+   */
+  public static Catalogue with(List<SuppliedTable> tables) {
+    return new Catalogue(Supplement.of(tables));
+  }
+
+  /** Whether there is wood of this name. */
+  public boolean knows(Value.Species species) {
+    return !woods.matching(species).isEmpty();
+  }
+
+  /** The species that a crew's table has and the tool's own has not, with the words of each. */
+  public Map<String, Set<String>> newSpecies() {
+    return woods.newSpecies();
   }
 
   /** Every source that the catalogue names, by its key. */

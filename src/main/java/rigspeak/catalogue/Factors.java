@@ -9,12 +9,15 @@ import rigspeak.rig.Sourced;
 final class Factors {
   private final Map<String, Sourced> byName = new HashMap<>();
 
-  Factors(Sources sources) {
-    for (CSVRecord row : Table.rows("factors")) {
-      String name = row.get("name");
-      byName.put(
-          name, new Sourced(name, Table.number(row, "value"), sources.get(row.get("source"))));
-    }
+  /** A number of the crew's takes the place of the tool's own. */
+  Factors(Sources sources, Supplement supplement) {
+    Table.rows("factors").forEach(row -> put(row, sources));
+    supplement.rows("factors").forEach(row -> put(row, sources));
+  }
+
+  private void put(CSVRecord row, Sources sources) {
+    String name = row.get("name");
+    byName.put(name, new Sourced(name, Table.number(row, "value"), sources.get(row.get("source"))));
   }
 
   Sourced get(String name) {

@@ -13,16 +13,20 @@ final class Frictions {
 
   private final Map<String, Bounds> byContact = new HashMap<>();
 
-  Frictions(Sources sources) {
-    for (CSVRecord row : Table.rows("friction")) {
-      byContact.put(
-          row.get("contact"),
-          new Bounds(
-              Table.number(row, "low"),
-              Table.number(row, "nominal"),
-              Table.number(row, "high"),
-              sources.get(row.get("source"))));
-    }
+  /** What the crew measured takes the place of the tool's own. */
+  Frictions(Sources sources, Supplement supplement) {
+    Table.rows("friction").forEach(row -> put(row, sources));
+    supplement.rows("friction").forEach(row -> put(row, sources));
+  }
+
+  private void put(CSVRecord row, Sources sources) {
+    byContact.put(
+        row.get("contact"),
+        new Bounds(
+            Table.number(row, "low"),
+            Table.number(row, "nominal"),
+            Table.number(row, "high"),
+            sources.get(row.get("source"))));
   }
 
   Estimate of(String contact, HowGot how) {

@@ -1,5 +1,7 @@
 package rigspeak.catalogue;
 
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
 import rigspeak.rig.ResolvedRig.BendRule;
 import rigspeak.rig.ResolvedRig.ChokeRule;
 
@@ -8,10 +10,12 @@ final class SlingRules {
   private final ChokeRule choke;
   private final BendRule bend;
 
-  SlingRules(Sources sources) {
+  SlingRules(Sources sources, Supplement supplement) {
+    List<CSVRecord> bands = supplement.whole("choke");
+    List<CSVRecord> points = supplement.whole("bend");
     this.choke =
         new ChokeRule(
-            Table.rows("choke").stream()
+            bands.stream()
                 .map(
                     row ->
                         new ChokeRule.Band(
@@ -19,16 +23,21 @@ final class SlingRules {
                             row.get("start_counts").equals("yes"),
                             Table.number(row, "factor")))
                 .toList(),
-            sources.get("choke_angles"));
+            sources.get(source(bands, "choke_angles")));
     this.bend =
         new BendRule(
-            Table.rows("bend").stream()
+            points.stream()
                 .map(
                     row ->
                         new BendRule.Printed(
                             Table.number(row, "bend_over_rope"), Table.number(row, "factor")))
                 .toList(),
-            sources.get("sling_bend"));
+            sources.get(source(points, "sling_bend")));
+  }
+
+  /** Of all rows of a table one source, which the tool's own tables do not write down. */
+  private static String source(List<CSVRecord> rows, String own) {
+    return rows.get(0).isMapped("source") ? rows.get(0).get("source") : own;
   }
 
   ChokeRule choke() {

@@ -11,7 +11,8 @@ import rigspeak.rig.Source.Provenance;
 final class Sources {
   private final Map<String, Source> byKey = new LinkedHashMap<>();
 
-  Sources() {
+  Sources(Supplement supplement) {
+    byKey.putAll(supplement.sources());
     for (CSVRecord row : Table.rows("sources")) {
       String key = row.get("key");
       Provenance provenance = Provenance.valueOf(row.get("provenance").toUpperCase(Locale.ROOT));

@@ -2,8 +2,10 @@ package rigspeak.catalogue;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
@@ -36,31 +38,53 @@ final class Woods {
   private final List<Row> rows = new ArrayList<>();
   private final Factors factors;
 
-  Woods(Sources sources, Factors factors) {
+  private final List<Row> supplied = new ArrayList<>();
+
+  Woods(Sources sources, Factors factors, Supplement supplement) {
     this.factors = factors;
-    for (CSVRecord row : Table.rows("wood")) {
-      String species = row.get("species");
-      rows.add(
-          new Row(
-              species,
-              words(species),
-              Table.number(row, "bending_mpa") * MEGAPASCAL,
-              Table.number(row, "compression_mpa") * MEGAPASCAL,
-              Table.number(row, "shear_mpa") * MEGAPASCAL,
-              Table.number(row, "stiffness_mpa") * MEGAPASCAL,
-              sources.get(row.get("source"))));
-    }
+    Table.rows("wood").forEach(row -> rows.add(row(row, sources)));
+    supplement.rows("wood").forEach(row -> supplied.add(row(row, sources)));
+    rows.addAll(supplied);
+  }
+
+  private static Row row(CSVRecord row, Sources sources) {
+    String species = row.get("species");
+    return new Row(
+        species,
+        words(species),
+        Table.number(row, "bending_mpa") * MEGAPASCAL,
+        Table.number(row, "compression_mpa") * MEGAPASCAL,
+        Table.number(row, "shear_mpa") * MEGAPASCAL,
+        Table.number(row, "stiffness_mpa") * MEGAPASCAL,
+        sources.get(row.get("source")));
   }
 
   /**
-   * The row of this very name, or all rows whose name has every word said; all there are if the
+   * The row of this very name, the crew's before the tool's own; or all rows whose name has every
+   * word said, so that a crew's row never makes a general name stronger; all there are if the
    * species is unknown.
    */
   List<Row> matching(Value.Species species) {
-    List<Row> exact = rows.stream().filter(row -> row.words().equals(species.words())).toList();
+    List<Row> own = named(supplied, species);
+    List<Row> exact = own.isEmpty() ? named(rows, species) : own;
     return exact.isEmpty()
         ? rows.stream().filter(row -> row.words().containsAll(species.words())).toList()
         : exact;
+  }
+
+  private static List<Row> named(List<Row> rows, Value.Species species) {
+    return rows.stream().filter(row -> row.words().equals(species.words())).toList();
+  }
+
+  /** The species that a crew supplies and the tool's own table has not, as words. */
+  Map<String, Set<String>> newSpecies() {
+    Map<String, Set<String>> species = new LinkedHashMap<>();
+    for (Row row : supplied) {
+      if (rows.stream().filter(other -> other.words().equals(row.words())).count() == 1) {
+        species.put(row.species(), row.words());
+      }
+    }
+    return species;
   }
 
   /**

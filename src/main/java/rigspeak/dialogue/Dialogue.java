@@ -45,6 +45,22 @@ public final class Dialogue {
     return step.turn();
   }
 
+  /**
+   * What is said when a conversation goes on that had been broken off: what was taken last, what
+   * holds the climber, and what waits for an answer.
+   */
+  public static List<Reply> goingOn(Conversation now, String lastWords) {
+    List<Reply> replies = new ArrayList<>();
+    replies.add(new Reply.GoesOn(lastWords, now.rope().present(), now.rope().judged()));
+    replies.add(new Reply.Attached(now.gate().lanyard(), now.rope().loaded()));
+    if (now.floor().pending().isPresent()) {
+      replies.add(new Reply.AffirmFirst(now.floor().pending().get()));
+    } else {
+      now.asked().map(Reply.Asked::new).ifPresent(replies::add);
+    }
+    return replies;
+  }
+
   /** A step in the making. */
   private final class Step {
     private final List<Reply> replies = new ArrayList<>();

@@ -209,6 +209,29 @@ public sealed interface Reply {
   /** Nobody spoke for some time: it waits for the call. Told by an ear-sound, without a word. */
   record FallenAsleep() implements Reply {}
 
+  /**
+   * A conversation that was broken off goes on from its record.
+   *
+   * @param lastWords what was taken last; empty if that was no words
+   * @param place what the talk is about
+   * @param judged whose verdicts stand
+   */
+  record GoesOn(String lastWords, Place place, List<Place> judged) implements Reply {
+    public GoesOn {
+      judged = List.copyOf(judged);
+    }
+  }
+
+  /** There is no conversation to go on with; a new one begins. */
+  record BeginsAnew(Why why) implements Reply {
+    /** Why none goes on. */
+    public enum Why {
+      NONE_BEFORE,
+      /** It was held by a version that answered otherwise. */
+      ANSWERS_DIFFER
+    }
+  }
+
   /** What can be said. */
   record Help() implements Reply {}
 

@@ -1,11 +1,11 @@
 package rigspeak.grammar;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.net.URL;
-import java.util.ArrayDeque;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,10 +22,18 @@ public final class Grammar {
   /** Longer than any breath; beyond it a row of words is refused unread. */
   private static final int LONGEST_BREATH = 80;
 
+  /**
+   * More steps than this through the rules are not taken for one row of words; the tool's own
+   * grammar takes less than a tenth of it for any breath.
+   */
+  private static final int MOST_STEPS = 1_000_000;
+
+  private final GrammarText text;
   private final Map<String, Phrase> rules;
 
-  private Grammar(Map<String, Phrase> rules) {
-    this.rules = new LinkedHashMap<>(rules);
+  private Grammar(GrammarText text) {
+    this.text = text;
+    this.rules = text.rules();
   }
 
   /** The grammar that comes with the tool. */
@@ -44,15 +52,46 @@ public final class Grammar {
    *     rule that begins with itself, or repeats a part that can be empty
    */
   public static Grammar read(URL file) {
-    Grammar grammar = new Grammar(JsgfFile.rules(file));
-    for (String rule : grammar.rules.keySet()) {
-      grammar.refuseUndefinedNames(grammar.phrase(rule), file);
-      grammar.refuseLeftRecursion(rule, file);
+    try (InputStream in = file.openStream()) {
+      return read(file.toString(), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new GrammarFault("The grammar " + file + " cannot be opened.", e);
     }
-    for (String rule : grammar.rules.keySet()) {
-      grammar.refuseEmptyRepeats(grammar.phrase(rule), file);
-    }
+  }
+
+  /**
+   * The same from text.
+   *
+   * @param name what a fault calls it
+   */
+  public static Grammar read(String name, String text) {
+    GrammarText read = new GrammarText(name, text);
+    Grammar grammar = new Grammar(read);
+    new Soundness(grammar.rules, read).refuse();
     return grammar;
+  }
+
+  /**
+   * A grammar that somebody supplies, held to more: of a size that can be searched, no rule defined
+   * twice, unused or leading back to itself, no word that is written otherwise than it is heard.
+   *
+   * @param entries rules that may be open by themselves
+   * @throws GrammarFault with one sentence that has the line and the reason
+   */
+  public static Grammar supplied(String name, String text, Set<String> entries) {
+    Grammar grammar = read(name, text);
+    new Inspection(grammar, grammar.text).refuse(entries);
+    return grammar;
+  }
+
+  /**
+   * Why this grammar cannot be used.
+   *
+   * @param near a piece of its file, to find the line: a rule as {@code <name>}, a word, a tag
+   * @param reason as it goes on after "The grammar FILE, line N,"
+   */
+  public GrammarFault fault(String near, String reason) {
+    return text.fault(near, reason);
   }
 
   /**
@@ -68,6 +107,11 @@ public final class Grammar {
     return phrase;
   }
 
+  /** Whether there is a rule of this name. */
+  public boolean has(String rule) {
+    return rules.containsKey(rule);
+  }
+
   /** The names of all rules, in the order of the file. */
   public List<String> ruleNames() {
     return List.copyOf(rules.keySet());
@@ -75,7 +119,8 @@ public final class Grammar {
 
   /**
    * Every different row of tags that these words earn under the open rules; empty if the words fit
-   * none, more than one row if the grammar is ambiguous about them.
+   * none or can be read in too many ways to look at, more than one row if the grammar is ambiguous
+   * about them.
    *
    * @param words lower-case words without punctuation
    */
@@ -92,7 +137,7 @@ public final class Grammar {
         }
       }
     }
-    return readings;
+    return walk.steps > MOST_STEPS ? Set.of() : readings;
   }
 
   /** Words read up to (not including) {@code end}, and the tags they earned. */
@@ -116,6 +161,7 @@ public final class Grammar {
   private final class Walk {
     private final List<String> words;
     private final Map<String, Map<Integer, Set<Reading>>> known = new HashMap<>();
+    private int steps;
 
     Walk(List<String> words) {
       this.words = words;
@@ -133,6 +179,9 @@ public final class Grammar {
 
     private Set<Reading> read(Phrase phrase, int start) {
       Set<Reading> readings = new LinkedHashSet<>();
+      if (++steps > MOST_STEPS) {
+        return readings;
+      }
       if (phrase instanceof Phrase.Word word) {
         if (start < words.size() && words.get(start).equals(word.text())) {
           readings.add(Reading.nothingAt(start + 1));
@@ -175,91 +224,5 @@ public final class Grammar {
       }
       return longer;
     }
-  }
-
-  private void refuseUndefinedNames(Phrase phrase, URL file) {
-    if (phrase instanceof Phrase.Rule rule && !rules.containsKey(rule.name())) {
-      throw new GrammarFault(
-          "The grammar " + file + " uses the rule <" + rule.name() + "> but does not define it.",
-          null);
-    }
-    parts(phrase).forEach(part -> refuseUndefinedNames(part, file));
-  }
-
-  /** A part that can be said without a word could be repeated for ever. */
-  private void refuseEmptyRepeats(Phrase phrase, URL file) {
-    if (phrase instanceof Phrase.OnceOrMore again
-        && canBeEmpty(again.part(), new LinkedHashSet<>())) {
-      throw new GrammarFault("The grammar " + file + " repeats a part that can be empty.", null);
-    }
-    parts(phrase).forEach(part -> refuseEmptyRepeats(part, file));
-  }
-
-  private void refuseLeftRecursion(String rule, URL file) {
-    Set<String> seen = new LinkedHashSet<>();
-    Deque<String> waiting = new ArrayDeque<>(firstRules(phrase(rule)));
-    while (!waiting.isEmpty()) {
-      String name = waiting.pop();
-      if (name.equals(rule)) {
-        throw new GrammarFault(
-            "The grammar " + file + " has a rule that begins with itself: <" + rule + ">.", null);
-      }
-      if (seen.add(name)) {
-        waiting.addAll(firstRules(phrase(name)));
-      }
-    }
-  }
-
-  /** The rules that may be entered before any word of the phrase has been said. */
-  private Set<String> firstRules(Phrase phrase) {
-    Set<String> first = new LinkedHashSet<>();
-    if (phrase instanceof Phrase.Rule rule) {
-      first.add(rule.name());
-    } else if (phrase instanceof Phrase.Sequence sequence) {
-      for (Phrase part : sequence.parts()) {
-        first.addAll(firstRules(part));
-        if (!canBeEmpty(part, new LinkedHashSet<>())) {
-          break;
-        }
-      }
-    } else {
-      parts(phrase).forEach(part -> first.addAll(firstRules(part)));
-    }
-    return first;
-  }
-
-  private boolean canBeEmpty(Phrase phrase, Set<String> open) {
-    if (phrase instanceof Phrase.Nothing || phrase instanceof Phrase.Maybe) {
-      return true;
-    }
-    if (phrase instanceof Phrase.Word) {
-      return false;
-    }
-    if (phrase instanceof Phrase.Rule rule) {
-      return open.add(rule.name()) && canBeEmpty(phrase(rule.name()), open);
-    }
-    if (phrase instanceof Phrase.Choice choice) {
-      return choice.options().stream().anyMatch(option -> canBeEmpty(option, open));
-    }
-    return parts(phrase).stream().allMatch(part -> canBeEmpty(part, open));
-  }
-
-  private static List<Phrase> parts(Phrase phrase) {
-    if (phrase instanceof Phrase.Sequence sequence) {
-      return sequence.parts();
-    }
-    if (phrase instanceof Phrase.Choice choice) {
-      return choice.options();
-    }
-    if (phrase instanceof Phrase.Maybe maybe) {
-      return List.of(maybe.part());
-    }
-    if (phrase instanceof Phrase.OnceOrMore again) {
-      return List.of(again.part());
-    }
-    if (phrase instanceof Phrase.Tagged tagged) {
-      return List.of(tagged.part());
-    }
-    return List.of();
   }
 }

@@ -1,5 +1,6 @@
 package rigspeak.hearing;
 
+import java.nio.IntBuffer;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -27,6 +28,9 @@ import rigspeak.grammar.Phrase;
  */
 record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
   private static final int DEEPEST_RULE = 60;
+
+  /** Beyond this many places it could not be searched; the tool's own grammar has a tenth. */
+  private static final int MOST_PLACES = 20_000;
 
   WordGraph {
     next = List.copyOf(next);
@@ -89,20 +93,17 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
    * until the members of each agree on where every word leads).
    */
   private WordGraph smallest() {
+    Ways[] ways = ways();
     int[] kind = new int[next.size()];
     for (int place = 0; place < kind.length; place++) {
       kind[place] = mayEnd.get(place) ? 1 : 0;
     }
     int kinds = 0;
     while (true) {
-      Map<List<Object>, Integer> known = new HashMap<>();
+      Map<IntBuffer, Integer> known = new HashMap<>();
       int[] finer = new int[kind.length];
       for (int place = 0; place < kind.length; place++) {
-        Map<String, Integer> ways = new TreeMap<>();
-        for (Map.Entry<String, Integer> way : next.get(place).entrySet()) {
-          ways.put(way.getKey(), kind[way.getValue()]);
-        }
-        List<Object> description = List.of(kind[place], ways);
+        IntBuffer description = ways[place].described(kind[place], kind);
         Integer number = known.get(description);
         if (number == null) {
           number = known.size();
@@ -115,6 +116,48 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
         return merged(kind, kinds);
       }
       kinds = known.size();
+    }
+  }
+
+  /** The ways out of each place in the order of their words' numbers. */
+  private Ways[] ways() {
+    Map<String, Integer> numbers = new HashMap<>();
+    Ways[] all = new Ways[next.size()];
+    for (int place = 0; place < all.length; place++) {
+      TreeMap<Integer, Integer> sorted = new TreeMap<>();
+      next.get(place)
+          .forEach(
+              (word, there) -> {
+                numbers.putIfAbsent(word, numbers.size());
+                sorted.put(numbers.get(word), there);
+              });
+      all[place] =
+          new Ways(
+              sorted.keySet().stream().mapToInt(word -> word).toArray(),
+              sorted.values().stream().mapToInt(there -> there).toArray());
+    }
+    return all;
+  }
+
+  /** Where the words lead from one place. */
+  private static final class Ways {
+    private final int[] words;
+    private final int[] there;
+
+    Ways(int[] words, int[] there) {
+      this.words = words;
+      this.there = there;
+    }
+
+    /** All that tells a place of one kind from others. */
+    IntBuffer described(int ownKind, int[] kinds) {
+      int[] all = new int[1 + 2 * words.length];
+      all[0] = ownKind;
+      for (int i = 0; i < words.length; i++) {
+        all[1 + 2 * i] = words[i];
+        all[2 + 2 * i] = kinds[there[i]];
+      }
+      return IntBuffer.wrap(all);
     }
   }
 
@@ -187,50 +230,65 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
 
     /** The same rows with one way for each word and none without a word (subset construction). */
     WordGraph oneWayEach(int start, int end) {
+      BitSet matter = new BitSet();
+      matter.set(end);
+      for (int place = 0; place < ways.size(); place++) {
+        if (!ways.get(place).isEmpty()) {
+          matter.set(place);
+        }
+      }
+      List<Map<String, BitSet>> silently =
+          ways.stream().map(of -> withSilentWays(of, matter)).toList();
       Map<BitSet, Integer> known = new HashMap<>();
       List<Map<String, Integer>> next = new ArrayList<>();
       List<Boolean> mayEnd = new ArrayList<>();
       Deque<BitSet> waiting = new ArrayDeque<>();
-      BitSet first = new BitSet();
-      first.set(start);
-      reached(withSilentWays(first), known, waiting);
+      reached(silentReach(start, matter), known, waiting);
       while (!waiting.isEmpty()) {
         BitSet here = waiting.remove();
         Map<String, BitSet> there = new LinkedHashMap<>();
-        here.stream()
-            .forEach(
-                place ->
-                    ways.get(place)
-                        .forEach(
-                            (word, places) ->
-                                there.computeIfAbsent(word, w -> new BitSet()).or(places)));
+        for (int place = here.nextSetBit(0); place >= 0; place = here.nextSetBit(place + 1)) {
+          silently
+              .get(place)
+              .forEach((word, places) -> there.computeIfAbsent(word, w -> new BitSet()).or(places));
+        }
         Map<String, Integer> numbered = new LinkedHashMap<>();
-        there.forEach(
-            (word, places) -> numbered.put(word, reached(withSilentWays(places), known, waiting)));
+        there.forEach((word, places) -> numbered.put(word, reached(places, known, waiting)));
         next.add(numbered);
         mayEnd.add(here.get(end));
       }
       return new WordGraph(next, mayEnd);
     }
 
+    /** The ways of a place, each with all that can be reached by it and then without a word. */
+    private Map<String, BitSet> withSilentWays(Map<String, BitSet> of, BitSet matter) {
+      Map<String, BitSet> all = new LinkedHashMap<>();
+      of.forEach(
+          (word, places) -> {
+            BitSet reach = new BitSet();
+            places.stream().forEach(place -> reach.or(silentReach(place, matter)));
+            all.put(word, reach);
+          });
+      return all;
+    }
+
     private static int reached(BitSet places, Map<BitSet, Integer> known, Deque<BitSet> waiting) {
       Integer number = known.get(places);
       if (number == null) {
         number = known.size();
+        if (number == MOST_PLACES) {
+          throw new HearingFault("The grammar lets more be said than can be searched.");
+        }
         known.put(places, number);
         waiting.add(places);
       }
       return number;
     }
 
-    private BitSet withSilentWays(BitSet places) {
-      BitSet all = new BitSet();
-      places.stream().forEach(place -> all.or(withSilentWays(place)));
-      return all;
-    }
-
-    /** The place itself and all that can be reached from it without a word. */
-    private BitSet withSilentWays(int place) {
+    /**
+     * Of the place itself and all that can be reached from it without a word, those that matter.
+     */
+    private BitSet silentReach(int place, BitSet matter) {
       BitSet known = silentReach.get(place);
       if (known != null) {
         return known;
@@ -244,6 +302,7 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
           silentWays.get(here).stream().forEach(waiting::add);
         }
       }
+      all.and(matter);
       silentReach.put(place, all);
       return all;
     }

@@ -2,9 +2,12 @@ package rigspeak.rig;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A rig of which every number is known within bounds, each with its source.
@@ -266,6 +269,39 @@ public record ResolvedRig(
 
   public boolean has(Measure measure) {
     return measures.containsKey(measure);
+  }
+
+  /** Where its numbers come from, all of them. */
+  public Set<Source> sources() {
+    Set<Source> sources = new LinkedHashSet<>();
+    measures.values().forEach(estimate -> sources.add(estimate.source()));
+    assumptions.forEach(assumption -> sources.add(assumption.source()));
+    Stream.of(
+            Stream.of(wood.bending(), wood.compression(), wood.shear(), wood.stiffness()),
+            Stream.of(gear.rope()),
+            gear.sling().stream(),
+            gear.connector().stream())
+        .flatMap(strengths -> strengths)
+        .forEach(strength -> sources.addAll(strength.sources()));
+    Stream.of(
+            wood.design(),
+            wood.density(),
+            union.fullRatio(),
+            union.codominantRatio(),
+            union.codominantFactor(),
+            union.condition(),
+            union.across(),
+            hollow.widening(),
+            hollow.limit(),
+            hollow.shift(),
+            hollow.openRad(),
+            hollow.warping(),
+            movement.workingPeak(),
+            movement.ropeModulus())
+        .forEach(number -> sources.add(number.source()));
+    sources.add(gear.choke().source());
+    sources.add(gear.bend().source());
+    return sources;
   }
 
   /** The same numbers, said in these words: in other units, for whoever reads them. */

@@ -21,6 +21,8 @@ public record Source(String key, Provenance provenance, String title) {
     MEMORY,
     /** Chosen by the authors, on the side of caution. */
     JUDGEMENT,
+    /** From a table that the crew supplies; nobody but the crew has checked it. */
+    SUPPLIED,
     /** Said by the climber. */
     SAID
   }

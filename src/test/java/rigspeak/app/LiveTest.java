@@ -14,9 +14,13 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rigspeak.answer.LineNotice;
+import rigspeak.answer.Mishap;
 import rigspeak.audio.Devices;
 import rigspeak.audio.LostDevice;
 import rigspeak.audio.Loudspeaker;
@@ -32,6 +36,7 @@ import rigspeak.hearing.ClosingPause;
 import rigspeak.hearing.Ear;
 import rigspeak.speaking.EarSound;
 import rigspeak.speaking.FreeTtsVoice;
+import rigspeak.speaking.Voice;
 
 /** The live conversation, on lines without a device. */
 class LiveTest {
@@ -181,7 +186,7 @@ class LiveTest {
 
     converse(
         new Plugged(List.of(boom), List.of(line), 0),
-        new Session(grammar, Attention.asleep(8)),
+        new Session(grammar, Attention.asleep(8), Scribe.none()),
         key);
 
     assertEquals(
@@ -214,22 +219,104 @@ class LiveTest {
         1, out.toString().lines().filter(told -> told.contains("I hear nothing.")).count());
   }
 
+  /** The recogniser is loaded anew; what was said before is still there. */
+  @Test
+  void anEarThatFailsIsLoadedAnew() throws Exception {
+    VirtualLine line = new VirtualLine("headset");
+    VirtualLine again = new VirtualLine("headset");
+    AtomicReference<Boom> failing = new AtomicReference<>();
+    Boom first =
+        new Boom(
+            line, () -> line.say(recording("02-climber-limb")), () -> failing.get().breakDown());
+    failing.set(first);
+    Boom second = new Boom(again, () -> again.say(recording("12-ground-read-back")));
+    AtomicInteger loaded = new AtomicInteger();
+
+    converse(
+        new Plugged(List.of(first, second), List.of(again), 0),
+        new Session(grammar),
+        new Key(),
+        mouth,
+        () -> {
+          loaded.incrementAndGet();
+          return ear;
+        });
+
+    assertEquals(2, loaded.get());
+    assertEquals(List.of("limb ten inches by tape limb level by eye", "-", "read back"), heard());
+    assertTrue(out.toString().contains("answered  " + Mishap.EAR_FAILED.text()), out.toString());
+    assertTrue(out.toString().contains("Redirect one. Limb, ten inches, by tape."));
+  }
+
+  /** Danger has its sound before the words, and a sentence that was made before says the rest. */
+  @Test
+  void aVoiceThatFailsIsHeardToFail() throws Exception {
+    VirtualLine line = new VirtualLine("headset");
+    Boom boom =
+        new Boom(
+            line,
+            () -> line.say(recording("02-climber-limb")),
+            () -> line.say(recording("12-ground-read-back")));
+    Voice voice = FreeTtsVoice.load();
+    AtomicInteger answers = new AtomicInteger();
+    Mouth failing =
+        new Mouth(
+            (words, pace) -> {
+              if (words.contains("ten inches") && answers.incrementAndGet() == 1) {
+                throw new IllegalStateException("made to fail");
+              }
+              return voice.phrases(words, pace);
+            });
+    failing.prepare();
+
+    converse(
+        new Plugged(List.of(boom), List.of(line), 0),
+        new Session(grammar),
+        new Key(),
+        failing,
+        () -> ear);
+
+    assertEquals(List.of("limb ten inches by tape limb level by eye", "-", "read back"), heard());
+    assertTrue(out.toString().contains("answered  " + Mishap.VOICE_FAILED.text()));
+    assertTrue(line.played().contains(failing.instead()));
+    Sound sentence = voice.speak(Mishap.VOICE_FAILED.text(), rigspeak.speaking.Pace.ORDINARY);
+    assertEquals(
+        Sound.joined(List.of(EarSound.NOT_UNDERSTOOD.sound(), sentence)), failing.instead());
+  }
+
+  /** Where not even that could be made there is a sound. */
+  @Test
+  void aVoiceThatNeverWorkedStillSounds() {
+    Mouth mute =
+        new Mouth(
+            (words, pace) -> {
+              throw new IllegalStateException("made to fail");
+            });
+    assertThrows(IllegalStateException.class, mute::prepare);
+    assertEquals(EarSound.DANGER.sound(), mute.instead());
+  }
+
   private void converse(Plugged lines) throws IOException, NoSuchDevice {
     converse(lines, new Session(grammar), new Key());
   }
 
   private void converse(Plugged lines, Session session, Key key) throws IOException, NoSuchDevice {
+    converse(lines, session, key, mouth, () -> ear);
+  }
+
+  private void converse(Plugged lines, Session session, Key key, Mouth speaking, Supplier<Ear> ears)
+      throws IOException, NoSuchDevice {
     new LiveConversation(
             session,
             key,
             new ArrayDeque<>(),
-            () -> ear,
-            mouth,
+            ears,
+            speaking,
             ClosingPause.ORDINARY,
             lines,
             new Report(new PrintWriter(out, true), false),
             new PrintWriter(remarks, true))
-        .run();
+        .run(List::of);
   }
 
   private List<String> heard() {
@@ -258,6 +345,7 @@ class LiveTest {
   private static final class Boom implements Microphone {
     private final VirtualLine line;
     private final Deque<Runnable> script;
+    private boolean broken;
 
     Boom(VirtualLine line, Runnable... script) {
       this.line = line;
@@ -269,8 +357,16 @@ class LiveTest {
       return line.name();
     }
 
+    /** From now on nobody knows what it does. */
+    void breakDown() {
+      broken = true;
+    }
+
     @Override
     public int read(short[] into, int from, int most) throws LostDevice {
+      if (broken) {
+        throw new IllegalStateException("made to fail");
+      }
       return line.read(into, from, most);
     }
 

@@ -61,7 +61,7 @@ final class RandomTalk {
     Phrase statement = new Phrase.Rule("statement");
     while (statements.size() < STATEMENTS) {
       Meaning meaning =
-          UNDERSTANDING.hear(SENTENCES.any(statement, random).text(), Optional.empty());
+          UNDERSTANDING.hear(SENTENCES.any(statement, random::nextInt).text(), Optional.empty());
       if (meaning instanceof Meaning.Values values) {
         statements.addAll(values.statements());
       }

@@ -229,7 +229,7 @@ final class CompetingPairs {
     boolean plain =
         !(phrase instanceof Phrase.Tagged tagged)
             || NUMBER_TAGS.contains(tagged.tag().split(" ", 2)[0]);
-    return plain && Sentences.parts(phrase).stream().allMatch(this::isNumber);
+    return plain && phrase.parts().stream().allMatch(this::isNumber);
   }
 
   /** Words that stand for one another without any difference: inch and inches, five and fife. */
@@ -243,7 +243,7 @@ final class CompetingPairs {
         }
       }
     }
-    Sentences.parts(phrase).forEach(this::gatherTwins);
+    phrase.parts().forEach(this::gatherTwins);
   }
 
   private List<String> plain(List<String> words) {

@@ -106,7 +106,7 @@ class GrammarWalkTest {
     Phrase utterance = GRAMMAR.phrase("utterance");
     int walked = 0;
     while (walked < howMany) {
-      Sentence sentence = SENTENCES.any(utterance, random);
+      Sentence sentence = SENTENCES.any(utterance, random::nextInt);
       if (sentence.words().size() <= LONGEST_BREATH) {
         assertOneMeaning(sentence);
         walked++;
@@ -171,7 +171,7 @@ class GrammarWalkTest {
     SplittableRandom random = new SplittableRandom(asked.name().hashCode());
     Phrase utterance = GRAMMAR.phrase("utterance");
     for (int i = 0; i < 300; i++) {
-      Sentence sentence = SENTENCES.any(utterance, random);
+      Sentence sentence = SENTENCES.any(utterance, random::nextInt);
       assertEquals(
           UNDERSTANDING.understand(sentence.text(), Optional.empty()),
           UNDERSTANDING.understand(sentence.text(), Optional.of(asked)),

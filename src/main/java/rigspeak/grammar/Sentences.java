@@ -6,15 +6,23 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SplittableRandom;
+import java.util.function.Function;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Sentences made from the rule tree, each with the tags that its making earned. */
 public final class Sentences {
-  private static final double ONE_MORE = 0.4;
+  /** Of five that are begun, two are followed by one more. */
+  private static final int BEGUN = 5;
+
+  private static final int FOLLOWED = 2;
+
+  private static final int A_FEW = 8;
 
   private final Grammar grammar;
   private final Map<String, List<Sentence>> coveringByRule = new HashMap<>();
+  private final Map<String, List<Sentence>> fewByRule = new HashMap<>();
 
   public Sentences(Grammar grammar) {
     this.grammar = grammar;
@@ -107,28 +115,60 @@ public final class Sentences {
    * every repetition both once and twice.
    */
   public List<Sentence> covering(Phrase phrase) {
+    return covering(phrase, this::ofRule);
+  }
+
+  /**
+   * The same, but of a rule that was covered before, in this call or in one before it, only a few:
+   * altogether about as many sentences as the file has alternatives.
+   */
+  public List<Sentence> coveringAnew(Phrase phrase) {
+    return covering(phrase, this::anewOfRule);
+  }
+
+  private List<Sentence> ofRule(String rule) {
+    List<Sentence> known = coveringByRule.get(rule);
+    if (known == null) {
+      known = covering(grammar.phrase(rule), this::ofRule);
+      coveringByRule.put(rule, known);
+    }
+    return known;
+  }
+
+  private List<Sentence> anewOfRule(String rule) {
+    List<Sentence> few = fewByRule.get(rule);
+    if (few != null) {
+      return few;
+    }
+    List<Sentence> all = covering(grammar.phrase(rule), this::anewOfRule);
+    int step = Math.max(1, all.size() / A_FEW);
+    fewByRule.put(
+        rule,
+        IntStream.range(0, all.size()).filter(i -> i % step == 0).mapToObj(all::get).toList());
+    return all;
+  }
+
+  private List<Sentence> covering(Phrase phrase, Function<String, List<Sentence>> ofRule) {
     if (phrase instanceof Phrase.Rule rule) {
-      List<Sentence> known = coveringByRule.get(rule.name());
-      if (known == null) {
-        known = covering(grammar.phrase(rule.name()));
-        coveringByRule.put(rule.name(), known);
-      }
-      return known;
+      return ofRule.apply(rule.name());
     }
     if (phrase instanceof Phrase.Tagged tagged) {
-      return covering(tagged.part()).stream().map(s -> s.tagged(tagged.tag())).toList();
+      return covering(tagged.part(), ofRule).stream().map(s -> s.tagged(tagged.tag())).toList();
     }
     if (phrase instanceof Phrase.Maybe maybe) {
-      return Stream.concat(Stream.of(Sentence.NOTHING), covering(maybe.part()).stream()).toList();
+      return Stream.concat(Stream.of(Sentence.NOTHING), covering(maybe.part(), ofRule).stream())
+          .toList();
     }
     if (phrase instanceof Phrase.Choice choice) {
-      return choice.options().stream().flatMap(option -> covering(option).stream()).toList();
+      return choice.options().stream()
+          .flatMap(option -> covering(option, ofRule).stream())
+          .toList();
     }
     if (phrase instanceof Phrase.Sequence sequence) {
-      return sideBySide(sequence.parts().stream().map(this::covering).toList());
+      return sideBySide(sequence.parts().stream().map(part -> covering(part, ofRule)).toList());
     }
     if (phrase instanceof Phrase.OnceOrMore again) {
-      List<Sentence> once = covering(again.part());
+      List<Sentence> once = covering(again.part(), ofRule);
       Sentence twice = once.get(0).then(once.get(once.size() - 1));
       return Stream.concat(once.stream(), Stream.of(twice)).toList();
     }
@@ -149,31 +189,35 @@ public final class Sentences {
     return sentences;
   }
 
-  /** One sentence, every alternative as likely as its neighbours. */
-  public Sentence any(Phrase phrase, SplittableRandom random) {
+  /**
+   * One sentence, drawn part by part.
+   *
+   * @param draw a number from 0 to less than what it is given
+   */
+  public Sentence any(Phrase phrase, IntUnaryOperator draw) {
     if (phrase instanceof Phrase.Rule rule) {
-      return any(grammar.phrase(rule.name()), random);
+      return any(grammar.phrase(rule.name()), draw);
     }
     if (phrase instanceof Phrase.Tagged tagged) {
-      return any(tagged.part(), random).tagged(tagged.tag());
+      return any(tagged.part(), draw).tagged(tagged.tag());
     }
     if (phrase instanceof Phrase.Maybe maybe) {
-      return random.nextBoolean() ? any(maybe.part(), random) : Sentence.NOTHING;
+      return draw.applyAsInt(2) == 1 ? any(maybe.part(), draw) : Sentence.NOTHING;
     }
     if (phrase instanceof Phrase.Choice choice) {
-      return any(choice.options().get(random.nextInt(choice.options().size())), random);
+      return any(choice.options().get(draw.applyAsInt(choice.options().size())), draw);
     }
     if (phrase instanceof Phrase.Sequence sequence) {
       Sentence sentence = Sentence.NOTHING;
       for (Phrase part : sequence.parts()) {
-        sentence = sentence.then(any(part, random));
+        sentence = sentence.then(any(part, draw));
       }
       return sentence;
     }
     if (phrase instanceof Phrase.OnceOrMore again) {
-      Sentence sentence = any(again.part(), random);
-      while (random.nextDouble() < ONE_MORE) {
-        sentence = sentence.then(any(again.part(), random));
+      Sentence sentence = any(again.part(), draw);
+      while (draw.applyAsInt(BEGUN) < FOLLOWED) {
+        sentence = sentence.then(any(again.part(), draw));
       }
       return sentence;
     }
@@ -193,7 +237,7 @@ public final class Sentences {
     if (phrase instanceof Phrase.Word word) {
       words.add(word.text());
     }
-    parts(phrase).forEach(part -> gatherWords(part, words));
+    phrase.parts().forEach(part -> gatherWords(part, words));
   }
 
   /** The names of all rules that are entered somewhere below the phrase. */
@@ -207,25 +251,6 @@ public final class Sentences {
     if (phrase instanceof Phrase.Rule rule && rules.add(rule.name())) {
       gatherRules(grammar.phrase(rule.name()), rules);
     }
-    parts(phrase).forEach(part -> gatherRules(part, rules));
-  }
-
-  static List<Phrase> parts(Phrase phrase) {
-    if (phrase instanceof Phrase.Sequence sequence) {
-      return sequence.parts();
-    }
-    if (phrase instanceof Phrase.Choice choice) {
-      return choice.options();
-    }
-    if (phrase instanceof Phrase.Maybe maybe) {
-      return List.of(maybe.part());
-    }
-    if (phrase instanceof Phrase.OnceOrMore again) {
-      return List.of(again.part());
-    }
-    if (phrase instanceof Phrase.Tagged tagged) {
-      return List.of(tagged.part());
-    }
-    return List.of();
+    phrase.parts().forEach(part -> gatherRules(part, rules));
   }
 }
