@@ -35,6 +35,7 @@ final class Fault {
       return "There is no file " + missing.getFile() + ".";
     }
     if (fault instanceof UnreadablePlan
+        || fault instanceof WholeFile.TooLong
         || fault instanceof UnreadableSound
         || fault instanceof NoSuchDevice
         || fault instanceof LostDevice

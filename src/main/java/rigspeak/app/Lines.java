@@ -11,6 +11,9 @@ import java.util.Optional;
 
 /** Utterances, one a line; blank lines and lines that begin with # are passed over. */
 final class Lines implements AutoCloseable {
+  /** More than is ever understood, so that nothing is taken of a line that was cut. */
+  private static final int LONGEST_LINE = 10_000;
+
   private final BufferedReader in;
 
   private Lines(InputStream in) {
@@ -22,13 +25,32 @@ final class Lines implements AutoCloseable {
     return new Lines(file.equals("-") ? System.in : Files.newInputStream(Path.of(file)));
   }
 
-  /** The next utterance; nothing at the end. */
+  /** The next utterance; nothing at the end. Of a line that no breath holds only the beginning. */
   Optional<String> next() throws IOException {
-    String line = in.readLine();
-    while (line != null && (line.isBlank() || line.startsWith("#"))) {
-      line = in.readLine();
+    Optional<String> line = line();
+    while (line.isPresent() && (line.get().isBlank() || line.get().startsWith("#"))) {
+      line = line();
     }
-    return Optional.ofNullable(line);
+    return line;
+  }
+
+  private Optional<String> line() throws IOException {
+    StringBuilder line = new StringBuilder();
+    int c = in.read();
+    if (c < 0) {
+      return Optional.empty();
+    }
+    while (c >= 0 && c != '\n') {
+      if (line.length() < LONGEST_LINE) {
+        line.append((char) c);
+      }
+      c = in.read();
+    }
+    int end = line.length() - 1;
+    if (end >= 0 && line.charAt(end) == '\r') {
+      line.setLength(end);
+    }
+    return Optional.of(line.toString());
   }
 
   @Override

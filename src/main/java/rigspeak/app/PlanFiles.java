@@ -1,9 +1,8 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import rigspeak.plan.Plan;
@@ -11,6 +10,7 @@ import rigspeak.plan.Plan;
 /** Reads and writes plans. */
 final class PlanFiles {
   private static final String STANDARD_INPUT = "-";
+  private static final int LONGEST = 1_000_000;
   private static final String ENDING = "\\.[^.]+$";
 
   private PlanFiles() {}
@@ -19,16 +19,18 @@ final class PlanFiles {
    * The plan of a file, or of standard input for a single dash.
    *
    * @throws UnreadablePlan if it is no UTF-8 text
+   * @throws WholeFile.TooLong if it is longer than any plan
    */
   static Plan read(String file) throws IOException {
-    if (file.equals(STANDARD_INPUT)) {
-      String text = new String(System.in.readAllBytes(), StandardCharsets.UTF_8);
-      return Plan.of("standard input", text.lines().toList());
-    }
-    Path path = Path.of(file);
+    boolean standard = file.equals(STANDARD_INPUT);
+    String name = standard ? "standard input" : name(Path.of(file));
     try {
-      return Plan.of(name(path), Files.readString(path).lines().toList());
-    } catch (MalformedInputException e) {
+      String text =
+          standard
+              ? WholeFile.read(name, System.in, LONGEST)
+              : WholeFile.read(Path.of(file), LONGEST);
+      return Plan.of(name, text.lines().toList());
+    } catch (CharacterCodingException e) {
       throw new UnreadablePlan(file + " is no UTF-8 text.");
     }
   }

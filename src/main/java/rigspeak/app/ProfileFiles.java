@@ -1,9 +1,8 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +10,8 @@ import rigspeak.hearing.Profile;
 
 /** Where profiles are kept. */
 final class ProfileFiles {
+  private static final int LONGEST = 100_000;
+
   private ProfileFiles() {}
 
   /**
@@ -32,8 +33,8 @@ final class ProfileFiles {
   /** What a file holds; nothing if that is no whole profile. */
   static Optional<Profile> read(Path file) throws IOException {
     try {
-      return Profile.read(Files.readString(file));
-    } catch (MalformedInputException e) {
+      return Profile.read(WholeFile.read(file, LONGEST));
+    } catch (CharacterCodingException | WholeFile.TooLong e) {
       return Optional.empty();
     }
   }

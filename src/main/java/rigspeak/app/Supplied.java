@@ -1,10 +1,7 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,12 +92,8 @@ final class Supplied {
   }
 
   private static String text(Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(LONGEST_FILE + 1);
-      if (bytes.length > LONGEST_FILE) {
-        throw new UnreadablePlan(file + " is longer than " + LONGEST_FILE + " bytes.");
-      }
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    try {
+      return WholeFile.read(file, LONGEST_FILE);
     } catch (CharacterCodingException e) {
       throw new UnreadablePlan(file + " is no UTF-8 text.");
     }

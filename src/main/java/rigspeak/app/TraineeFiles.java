@@ -1,7 +1,7 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +30,9 @@ final class TraineeFiles {
   private static final String NO_IDEA = "no_idea";
   private static final String NONE = "-";
   private static final int FIELDS = 10;
+
+  /** Forty thousand answers. */
+  private static final int LONGEST = 4_000_000;
 
   private TraineeFiles() {}
 
@@ -62,7 +65,7 @@ final class TraineeFiles {
       return List.of();
     }
     try {
-      List<String> lines = Files.readString(file).lines().toList();
+      List<String> lines = WholeFile.read(file, LONGEST).lines().toList();
       if (lines.size() < 3
           || !lines.get(0).equals(FIRST_LINE)
           || !lines.get(lines.size() - 1).equals(check(lines.subList(0, lines.size() - 1)))) {
@@ -73,7 +76,10 @@ final class TraineeFiles {
         answers.add(answered(line));
       }
       return answers;
-    } catch (MalformedInputException | IllegalArgumentException | DateTimeException e) {
+    } catch (CharacterCodingException
+        | WholeFile.TooLong
+        | IllegalArgumentException
+        | DateTimeException e) {
       Damaged damaged = new Damaged(file);
       damaged.initCause(e);
       throw damaged;

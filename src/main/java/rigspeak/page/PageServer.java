@@ -5,6 +5,7 @@ import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -68,6 +69,7 @@ public final class PageServer implements AutoCloseable {
       Executors.newFixedThreadPool(MOST_THREADS, PageServer::daemon);
   private final SlowClients slow;
   private final Semaphore streams = new Semaphore(MOST_STREAMS);
+  private final Rates rates;
   private final Access access;
   private final Feed feed;
   private final Optional<Predicate<String>> typed;
@@ -87,8 +89,10 @@ public final class PageServer implements AutoCloseable {
       Access access,
       Feed feed,
       Optional<Predicate<String>> typed,
-      SlowClients slow) {
+      SlowClients slow,
+      Rates rates) {
     this.server = server;
+    this.rates = rates;
     this.slow = slow;
     this.access = access;
     this.feed = feed;
@@ -111,7 +115,8 @@ public final class PageServer implements AutoCloseable {
       Feed feed,
       Optional<Predicate<String>> typed)
       throws IOException {
-    return open(address, token, feed, typed, new SlowClients(SlowClients.PATIENCE_MILLIS));
+    SlowClients slow = new SlowClients(SlowClients.PATIENCE_MILLIS);
+    return open(address, token, feed, typed, slow, new Rates(System::nanoTime));
   }
 
   static PageServer open(
@@ -119,12 +124,13 @@ public final class PageServer implements AutoCloseable {
       Optional<String> token,
       Feed feed,
       Optional<Predicate<String>> typed,
-      SlowClients slow)
+      SlowClients slow,
+      Rates rates)
       throws IOException {
     Access.to(address, token);
     HttpServer http = HttpServer.create(address, BACKLOG);
     PageServer server =
-        new PageServer(http, Access.to(http.getAddress(), token), feed, typed, slow);
+        new PageServer(http, Access.to(http.getAddress(), token), feed, typed, slow, rates);
     http.setExecutor(server.threads);
     http.createContext("/", server::handle);
     http.start();
@@ -153,13 +159,16 @@ public final class PageServer implements AutoCloseable {
     try (exchange) {
       Request request = new Request(exchange);
       ALWAYS.forEach((name, value) -> exchange.getResponseHeaders().set(name, value));
-      if (!access.knowsHost(request.header("Host"))) {
+      if (!rates.allows(request.from())) {
+        answer(exchange, 429, "That is too often; wait a moment.");
+      } else if (!access.knowsHost(request.header("Host"))) {
         answer(exchange, 421, "This page is not served under that name.");
-      } else if (!access.isOurs(request.header("Origin"))) {
+      } else if (request.repeats("Origin") || !access.isOurs(request.header("Origin"))) {
         answer(exchange, 403, "Another page must not ask for this one.");
       } else if (request.path().equals("/") && request.asks("token").isPresent()) {
         letIn(exchange, request);
       } else if (!access.opens(request.cookie(Access.COOKIE))) {
+        rates.guessed(request.from());
         answer(exchange, 401, "Open the page with its token: add ?token= and the token.");
       } else {
         route(exchange, request);
@@ -181,6 +190,7 @@ public final class PageServer implements AutoCloseable {
       exchange.getResponseHeaders().set("Location", "/");
       answer(exchange, 303, "");
     } else {
+      rates.guessed(request.from());
       answer(exchange, 401, "That is not the token.");
     }
   }
@@ -296,6 +306,14 @@ public final class PageServer implements AutoCloseable {
   private record Request(HttpExchange exchange) {
     String path() {
       return Optional.ofNullable(exchange.getRequestURI().getRawPath()).orElse("");
+    }
+
+    InetAddress from() {
+      return exchange.getRemoteAddress().getAddress();
+    }
+
+    boolean repeats(String name) {
+      return exchange.getRequestHeaders().getOrDefault(name, List.of()).size() > 1;
     }
 
     /** A header that stands there once; twice it counts as none. */

@@ -227,7 +227,8 @@ class PageServerTest {
             Optional.empty(),
             crowded,
             Optional.empty(),
-            new SlowClients(200));
+            new SlowClients(200),
+            new Rates(System::nanoTime));
     try {
       for (int i = 0; i < PageServer.MOST_STREAMS; i++) {
         sockets.add(silentReader());
@@ -333,6 +334,49 @@ class PageServerTest {
               new InputStreamReader(socket.getInputStream(), StandardCharsets.US_ASCII));
       return in.readLine().split(" ", 3)[1];
     }
+  }
+
+  /** The clock stands still: four hundred requests in a burst, and no more. */
+  @Test
+  void whoAsksTooOftenHasToWait() throws Exception {
+    server.close();
+    server = open(Optional.empty(), new Rates(() -> 0));
+    List<Integer> statuses = new ArrayList<>();
+    while (statuses.size() < 401) {
+      statuses.add(get("/nothing").statusCode());
+    }
+    assertEquals(429, statuses.remove(400));
+    assertEquals(List.of(404), statuses.stream().distinct().toList());
+    assertEquals("That is too often; wait a moment.", get("/").body());
+  }
+
+  @Test
+  void whoGuessesAtTheTokenHasToWait() throws Exception {
+    server.close();
+    server = open(Optional.of(TOKEN), new Rates(() -> 0));
+    int guesses = 0;
+    while (get("/?token=" + "guess".repeat(4)).statusCode() == 401) {
+      guesses++;
+    }
+    assertTrue(guesses <= 12, guesses + " guesses");
+    assertEquals(429, get("/?token=" + TOKEN).statusCode());
+  }
+
+  private static PageServer open(Optional<String> token, Rates rates) throws IOException {
+    return PageServer.open(
+        new InetSocketAddress(InetAddress.getLoopbackAddress(), 0),
+        token,
+        new Feed(UnitSystem.INCH_POUND),
+        Optional.empty(),
+        new SlowClients(SlowClients.PATIENCE_MILLIS),
+        rates);
+  }
+
+  @Test
+  void twoOriginsAreNone() throws IOException {
+    String request =
+        "GET / HTTP/1.1\r\nHost: 127.0.0.1:%d\r\nOrigin: %s\r\nOrigin: http://evil.example";
+    assertEquals("403", status(request.formatted(server.port(), origin())));
   }
 
   @Test
