@@ -277,6 +277,9 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
       Integer number = known.get(places);
       if (number == null) {
         number = known.size();
+        if (number == MOST_PLACES) {
+          throw new HearingFault("The grammar lets more be said than can be searched.");
+        }
         known.put(places, number);
         waiting.add(places);
       }
