@@ -3,6 +3,7 @@ package rigspeak.hearing;
 import java.nio.IntBuffer;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.HashMap;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
 import rigspeak.grammar.Phrase;
@@ -179,9 +181,9 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
   /** The grammar drawn rule by rule, with ways that need no word. */
   private static final class Sketch {
     private final Grammar grammar;
-    private final List<Map<String, BitSet>> ways = new ArrayList<>();
-    private final List<BitSet> silentWays = new ArrayList<>();
-    private final Map<Integer, BitSet> silentReach = new HashMap<>();
+    private final List<Map<String, List<Integer>>> ways = new ArrayList<>();
+    private final List<List<Integer>> silentWays = new ArrayList<>();
+    private final Map<Integer, int[]> silentReach = new HashMap<>();
 
     Sketch(Grammar grammar) {
       this.grammar = grammar;
@@ -189,7 +191,7 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
 
     int place() {
       ways.add(new LinkedHashMap<>());
-      silentWays.add(new BitSet());
+      silentWays.add(new ArrayList<>(1));
       return ways.size() - 1;
     }
 
@@ -198,15 +200,15 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
         throw new HearingFault("The grammar has a rule that contains itself: " + phrase + ".");
       }
       if (phrase instanceof Phrase.Word word) {
-        ways.get(from).computeIfAbsent(word.text(), w -> new BitSet()).set(to);
+        ways.get(from).computeIfAbsent(word.text(), w -> new ArrayList<>(1)).add(to);
       } else if (phrase instanceof Phrase.Nothing) {
-        silentWays.get(from).set(to);
+        silentWays.get(from).add(to);
       } else if (phrase instanceof Phrase.Rule rule) {
         draw(grammar.phrase(rule.name()), from, to, depth + 1);
       } else if (phrase instanceof Phrase.Tagged tagged) {
         draw(tagged.part(), from, to, depth);
       } else if (phrase instanceof Phrase.Maybe maybe) {
-        silentWays.get(from).set(to);
+        silentWays.get(from).add(to);
         draw(maybe.part(), from, to, depth);
       } else if (phrase instanceof Phrase.Choice choice) {
         choice.options().forEach(option -> draw(option, from, to, depth));
@@ -217,59 +219,58 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
           draw(part, at, after, depth);
           at = after;
         }
-        silentWays.get(at).set(to);
+        silentWays.get(at).add(to);
       } else if (phrase instanceof Phrase.OnceOrMore again) {
         int before = place();
         int after = place();
-        silentWays.get(from).set(before);
+        silentWays.get(from).add(before);
         draw(again.part(), before, after, depth);
-        silentWays.get(after).set(before);
-        silentWays.get(after).set(to);
+        silentWays.get(after).add(before);
+        silentWays.get(after).add(to);
       }
     }
 
     /** The same rows with one way for each word and none without a word (subset construction). */
     WordGraph oneWayEach(int start, int end) {
-      BitSet matter = new BitSet();
-      matter.set(end);
-      for (int place = 0; place < ways.size(); place++) {
-        if (!ways.get(place).isEmpty()) {
-          matter.set(place);
-        }
-      }
-      List<Map<String, BitSet>> silently =
-          ways.stream().map(of -> withSilentWays(of, matter)).toList();
+      int[] matter = thatMatter(end);
+      List<Map<String, int[]>> silently =
+          Arrays.stream(matter).mapToObj(place -> withSilentWays(place, matter)).toList();
+      int last = Arrays.binarySearch(matter, end);
       Map<BitSet, Integer> known = new HashMap<>();
       List<Map<String, Integer>> next = new ArrayList<>();
       List<Boolean> mayEnd = new ArrayList<>();
       Deque<BitSet> waiting = new ArrayDeque<>();
-      reached(silentReach(start, matter), known, waiting);
+      BitSet first = new BitSet();
+      set(first, silentReach(start, matter));
+      reached(first, known, waiting);
       while (!waiting.isEmpty()) {
         BitSet here = waiting.remove();
         Map<String, BitSet> there = new LinkedHashMap<>();
         for (int place = here.nextSetBit(0); place >= 0; place = here.nextSetBit(place + 1)) {
           silently
               .get(place)
-              .forEach((word, places) -> there.computeIfAbsent(word, w -> new BitSet()).or(places));
+              .forEach(
+                  (word, places) -> set(there.computeIfAbsent(word, w -> new BitSet()), places));
         }
         Map<String, Integer> numbered = new LinkedHashMap<>();
         there.forEach((word, places) -> numbered.put(word, reached(places, known, waiting)));
         next.add(numbered);
-        mayEnd.add(here.get(end));
+        mayEnd.add(here.get(last));
       }
       return new WordGraph(next, mayEnd);
     }
 
-    /** The ways of a place, each with all that can be reached by it and then without a word. */
-    private Map<String, BitSet> withSilentWays(Map<String, BitSet> of, BitSet matter) {
-      Map<String, BitSet> all = new LinkedHashMap<>();
-      of.forEach(
-          (word, places) -> {
-            BitSet reach = new BitSet();
-            places.stream().forEach(place -> reach.or(silentReach(place, matter)));
-            all.put(word, reach);
-          });
-      return all;
+    /** The places that a word leads from, and the end: no others need be told apart. */
+    private int[] thatMatter(int end) {
+      return IntStream.range(0, ways.size())
+          .filter(place -> place == end || !ways.get(place).isEmpty())
+          .toArray();
+    }
+
+    private static void set(BitSet set, int[] places) {
+      for (int place : places) {
+        set.set(place);
+      }
     }
 
     private static int reached(BitSet places, Map<BitSet, Integer> known, Deque<BitSet> waiting) {
@@ -285,26 +286,44 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
       return number;
     }
 
-    /**
-     * Of the place itself and all that can be reached from it without a word, those that matter.
-     */
-    private BitSet silentReach(int place, BitSet matter) {
-      BitSet known = silentReach.get(place);
-      if (known != null) {
-        return known;
-      }
-      BitSet all = new BitSet();
-      Deque<Integer> waiting = new ArrayDeque<>(List.of(place));
-      while (!waiting.isEmpty()) {
-        int here = waiting.remove();
-        if (!all.get(here)) {
-          all.set(here);
-          silentWays.get(here).stream().forEach(waiting::add);
-        }
-      }
-      all.and(matter);
-      silentReach.put(place, all);
+    /** The ways of a place, each with all that can be reached by it and then without a word. */
+    private Map<String, int[]> withSilentWays(int place, int[] matter) {
+      Map<String, int[]> all = new LinkedHashMap<>();
+      ways.get(place)
+          .forEach(
+              (word, places) ->
+                  all.put(
+                      word,
+                      places.stream()
+                          .flatMapToInt(to -> Arrays.stream(silentReach(to, matter)))
+                          .distinct()
+                          .toArray()));
       return all;
+    }
+
+    /**
+     * Of the place itself and all that can be reached from it without a word, those that matter, by
+     * their numbers among these.
+     */
+    private int[] silentReach(int place, int[] matter) {
+      int[] known = silentReach.get(place);
+      if (known == null) {
+        Set<Integer> all = new LinkedHashSet<>();
+        Deque<Integer> waiting = new ArrayDeque<>(List.of(place));
+        while (!waiting.isEmpty()) {
+          int here = waiting.remove();
+          if (all.add(here)) {
+            waiting.addAll(silentWays.get(here));
+          }
+        }
+        known =
+            all.stream()
+                .mapToInt(here -> Arrays.binarySearch(matter, here))
+                .filter(number -> number >= 0)
+                .toArray();
+        silentReach.put(place, known);
+      }
+      return known;
     }
   }
 }
