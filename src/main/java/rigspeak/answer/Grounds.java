@@ -129,7 +129,7 @@ final class Grounds {
       case PUBLISHED -> "published figures";
       case COMPUTED -> "textbook formulas";
       case COMMON_PRACTICE -> "common practice";
-      case MEMORY -> "figures from memory";
+      case MEMORY -> "memory";
       case JUDGEMENT -> "judgment";
       case SUPPLIED -> "your crew's own figures";
       case SAID -> throw new IllegalArgumentException("who said it knows");
