@@ -316,7 +316,7 @@ public final class Answers {
   }
 
   private static String beginsAnew(Reply.BeginsAnew.Why why) {
-    String begins = "A new one begins. Nothing is known yet.";
+    String begins = "I begin anew. Nothing is known yet.";
     return switch (why) {
       case NONE_BEFORE -> text("There is no talk to go on with.", begins);
       case ANSWERS_DIFFER -> text("The last talk was held by another version of me.", begins);

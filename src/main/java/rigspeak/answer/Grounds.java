@@ -91,12 +91,13 @@ final class Grounds {
     return switch (slot) {
       case BARK -> "wet bark";
       case SEAT -> "a sling that hangs free";
-      case SLING_RATING -> "the least rating of slings";
+      case SLING_RATING -> "the least sling rating";
       case SLING_THICKNESS -> "a sling " + thickness(rig) + " thick";
       case CHOKE_ANGLE -> "choke angle " + degrees(rig, Measure.CHOKE_ANGLE);
       case BASKET_ANGLE -> "basket angle " + degrees(rig, Measure.BASKET_ANGLE);
       case CONNECTOR_LIES -> "a connector in line";
       case LIMB_LENGTH -> "a limb without weight";
+      case SLACK -> "no slack";
       default -> "the worst that is usual for " + SlotWords.name(slot);
     };
   }
@@ -128,7 +129,7 @@ final class Grounds {
       case PUBLISHED -> "published figures";
       case COMPUTED -> "textbook formulas";
       case COMMON_PRACTICE -> "common practice";
-      case MEMORY -> "figures from memory";
+      case MEMORY -> "memory";
       case JUDGEMENT -> "judgment";
       case SUPPLIED -> "your crew's own figures";
       case SAID -> throw new IllegalArgumentException("who said it knows");

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -77,8 +78,9 @@ final class BenchCommand implements Callable<Integer> {
       return 0;
     }
     long before = System.nanoTime();
-    Ear ear = Ear.open(grammar);
+    Supplier<Ear> ears = new Ahead<>(() -> Ear.open(grammar));
     Mouth mouth = new Mouth();
+    Ear ear = ears.get();
     print("ear and voice loaded and warm", "%.2f s", secondsSince(before));
     print("  since the program began", "%.2f s", uptimeSeconds());
     List<Path> recordings = Recordings.named(wavs);
@@ -172,7 +174,9 @@ final class BenchCommand implements Callable<Integer> {
     if (!SoundLoop.isPossible()) {
       throw new ParameterException(spec.commandLine(), "--live needs PulseAudio and its programs.");
     }
-    double[] waits = LiveWaits.seconds(recordings.subList(0, Math.min(live, recordings.size())));
+    LiveWaits measured = LiveWaits.of(recordings.subList(0, Math.min(live, recordings.size())));
+    double[] waits = measured.seconds();
+    print("from its start to the tone that says that it listens", "%.2f s", measured.start());
     print("answers timed at the loudspeaker", "%.0f", waits.length);
     if (waits.length > 0) {
       print("last word to answer, live, median", "%.3f s", share(waits, 0.5));

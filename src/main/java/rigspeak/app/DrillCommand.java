@@ -273,6 +273,9 @@ final class DrillCommand implements Callable<Integer> {
           double spoke = heard.get().when().endSeconds() - heard.get().when().startSeconds();
           talk.heard(heard.get(), Math.max(0, seconds(asked) - spoke));
           out().printf("%-9s %s%n", "heard", words(heard.get()));
+          if (!talk.isOver()) {
+            listening.expectSoon(talk.expected());
+          }
           speak(talk, voice, microphone, loudspeaker);
           asked = System.nanoTime();
         }

@@ -14,13 +14,20 @@ import java.util.stream.Stream;
  *
  * @param seconds when that was, by whatever clock is watched
  * @param heapMegabytes of objects that are in use, after a collection
+ * @param noiseMegabytes the same in the midst of an utterance of noise, the most since the look
+ *     before; not-a-number if there was none
  * @param residentMegabytes of memory that the kernel has given it; not-a-number where it does not
  *     say
  * @param threads that live
  * @param handles of open files; 0 where the kernel does not say
  */
 record Footprint(
-    double seconds, double heapMegabytes, double residentMegabytes, int threads, int handles) {
+    double seconds,
+    double heapMegabytes,
+    double noiseMegabytes,
+    double residentMegabytes,
+    int threads,
+    int handles) {
   private static final Path STATUS = Path.of("/proc/self/status");
   private static final Path HANDLES = Path.of("/proc/self/fd");
 
@@ -30,16 +37,29 @@ record Footprint(
    */
   private static final double MOST_HEAP_MEGABYTES = 3;
 
+  /** What a search holds depends on how far it is. A judgement. */
+  private static final double MOST_NOISE_MEGABYTES = 24;
+
   private static final double MOST_RESIDENT_MEGABYTES = 16;
   private static final int MOST_THREADS = 1;
   private static final int MOST_HANDLES = 2;
 
-  /** As it is now. */
-  static Footprint now(double seconds) throws IOException {
-    System.gc();
-    double heap = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1048576.0;
+  /**
+   * As it is now.
+   *
+   * @param noiseMegabytes what was held in noise before
+   */
+  static Footprint now(double seconds, double noiseMegabytes) throws IOException {
+    double heap = heldMegabytes();
     int threads = ManagementFactory.getThreadMXBean().getThreadCount();
-    return new Footprint(seconds, heap, kilobytes("VmRSS:") / 1024, threads, openHandles());
+    double resident = kilobytes("VmRSS:") / 1024;
+    return new Footprint(seconds, heap, noiseMegabytes, resident, threads, openHandles());
+  }
+
+  /** Objects that are in use now, after a collection. */
+  static double heldMegabytes() {
+    System.gc();
+    return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1048576.0;
   }
 
   /** The most memory that this process ever held, as the kernel counts it. */
@@ -68,11 +88,13 @@ record Footprint(
   }
 
   /**
-   * What grows: the most of the last third beside the most of the second; the first is start-up.
+   * What grows: the least of the last third beside the least of the second; the first is start-up.
+   * What is held for a moment only, a collection that has not come yet, is not growth.
    */
   static List<String> growing(List<Footprint> moments) {
     return Stream.of(
             new Kind("heap", Footprint::heapMegabytes, MOST_HEAP_MEGABYTES),
+            new Kind("heap in noise", Footprint::noiseMegabytes, MOST_NOISE_MEGABYTES),
             new Kind("resident memory", Footprint::residentMegabytes, MOST_RESIDENT_MEGABYTES),
             new Kind("threads", Footprint::threads, MOST_THREADS),
             new Kind("open files", Footprint::handles, MOST_HANDLES))
@@ -85,11 +107,15 @@ record Footprint(
     double growth(List<Footprint> moments) {
       int count = moments.size();
       List<Footprint> second = moments.subList(count / 3, 2 * count / 3);
-      return highest(moments.subList(2 * count / 3, count)) - highest(second);
+      return least(moments.subList(2 * count / 3, count)) - least(second);
     }
 
-    private double highest(List<Footprint> some) {
-      return some.stream().mapToDouble(value).max().orElse(Double.NaN);
+    private double least(List<Footprint> some) {
+      return some.stream()
+          .mapToDouble(value)
+          .filter(megabytes -> !Double.isNaN(megabytes))
+          .min()
+          .orElse(Double.NaN);
     }
 
     String told(List<Footprint> moments) {

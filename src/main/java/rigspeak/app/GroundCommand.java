@@ -14,6 +14,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -194,6 +195,7 @@ final class GroundCommand implements Callable<Integer> {
       throws IOException, NoSuchDevice {
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
+    Supplier<Ear> ear = new Ahead<>(() -> hearing.open(grammar, err));
     Mouth mouth = new Mouth();
     new LiveConversation(
             session,
@@ -201,7 +203,7 @@ final class GroundCommand implements Callable<Integer> {
             waiting,
             () -> {
               Rehearsal.begin(grammar, mouth);
-              return hearing.open(grammar, err);
+              return ear.get();
             },
             mouth,
             live.pause(),

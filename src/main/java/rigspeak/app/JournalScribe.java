@@ -20,6 +20,7 @@ final class JournalScribe implements Scribe {
   private Optional<Journal> journal = Optional.empty();
   private Event beginning = new Event.Began(Main.version());
   private boolean begun;
+  private String lastRemark = "";
 
   /**
    * @param remarks is told in full what is only named when it is spoken
@@ -65,8 +66,16 @@ final class JournalScribe implements Scribe {
     try {
       return open().append(event);
     } catch (NotKept e) {
-      remarks.println("The journal: " + e.getMessage());
+      remark(e.getMessage());
       throw e;
+    }
+  }
+
+  /** Each once, however often it stands in the way. */
+  private void remark(String message) {
+    if (!message.equals(lastRemark)) {
+      remarks.println("The journal: " + message);
+      lastRemark = message;
     }
   }
 

@@ -113,6 +113,7 @@ final class LiveConversation {
   }
 
   private void answer(Exchange exchange, Hearing hearing) throws IOException {
+    hearing.expectSoon();
     tell(exchange);
     hearing.deafWhile(mouth.speak(exchange, session.manner().pace()));
   }
@@ -193,6 +194,7 @@ final class LiveConversation {
       try {
         return OptionalLong.of(loudspeaker.play(parts));
       } catch (LostDevice lost) {
+        session.wasLost("loudspeaker", lost);
         return OptionalLong.empty();
       }
     }
@@ -225,6 +227,11 @@ final class LiveConversation {
       return microphone.name();
     }
 
+    /** The ear gets ready for what may come next while the answer is spoken. */
+    void expectSoon() {
+      listening.expectSoon(session.expected());
+    }
+
     /** The microphone is shut meanwhile: the tool must not hear itself. */
     void deafWhile(Iterable<Sound> parts) throws IOException {
       microphone.shut();
@@ -237,6 +244,7 @@ final class LiveConversation {
           return listening.next(session.expected(), session.patienceSeconds());
         } catch (LostDevice lost) {
           remarks.println(lost.getMessage());
+          session.wasLost("microphone", lost);
           listening.close();
           session.streamEnded();
           speaking.play(spoken(LineNotice.MICROPHONE_GONE));

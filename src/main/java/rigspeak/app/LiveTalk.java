@@ -13,6 +13,7 @@ import rigspeak.audio.NoSuchDevice;
 import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.ClosingPause;
+import rigspeak.hearing.Ear;
 
 /** How a live conversation is held, whether it begins or goes on. */
 final class LiveTalk {
@@ -52,6 +53,7 @@ final class LiveTalk {
     keeping.begin();
     PrintWriter err = spec.commandLine().getErr();
     hearing.read(err);
+    Supplier<Ear> ear = new Ahead<>(() -> hearing.open(grammar, err));
     Mouth mouth = new Mouth();
     new LiveConversation(
             session,
@@ -59,7 +61,7 @@ final class LiveTalk {
             new ArrayDeque<>(),
             () -> {
               Rehearsal.begin(grammar, mouth);
-              return hearing.open(grammar, err);
+              return ear.get();
             },
             mouth,
             pause,

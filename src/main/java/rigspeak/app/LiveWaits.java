@@ -16,13 +16,30 @@ final class LiveWaits {
 
   private static final double PATIENCE_SECONDS = 120;
 
-  private LiveWaits() {}
+  private final double start;
+  private final double[] seconds;
 
-  /** The wait after each recording; each is said when the answer to the one before has ended. */
-  static double[] seconds(List<Path> recordings) throws IOException {
+  private LiveWaits(double start, double[] seconds) {
+    this.start = start;
+    this.seconds = seconds;
+  }
+
+  /** From the start of the tool to its first sound, which says that it listens; seconds. */
+  double start() {
+    return start;
+  }
+
+  /** The wait after each recording, seconds. */
+  double[] seconds() {
+    return seconds.clone();
+  }
+
+  /** Times them; each recording is said when the answer to the one before has ended. */
+  static LiveWaits of(List<Path> recordings) throws IOException {
     try (SoundLoop loop = SoundLoop.open();
         Tap said = loop.tap(SoundLoop.SAID);
         Tap answered = loop.tap(SoundLoop.ANSWERED)) {
+      long began = System.nanoTime();
       Process tool =
           loop.rigspeak("listen", "--always-open")
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
@@ -30,6 +47,7 @@ final class LiveWaits {
               .start();
       try {
         int at = answered.awaitSound(0, PATIENCE_SECONDS);
+        double start = (answered.arrivedNanos(at) - began) / 1e9;
         double[] waits = new double[recordings.size()];
         for (int i = 0; i < waits.length; i++) {
           at = answered.awaitQuiet(at, ANSWER_OVER_SECONDS, PATIENCE_SECONDS);
@@ -40,7 +58,7 @@ final class LiveWaits {
           int lastLoud = before + RealTime.lastLoud(recording);
           waits[i] = (answered.arrivedNanos(at) - said.arrivedNanos(lastLoud)) / 1e9;
         }
-        return waits;
+        return new LiveWaits(start, waits);
       } finally {
         tool.destroy();
       }

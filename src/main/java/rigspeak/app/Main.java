@@ -39,6 +39,7 @@ import picocli.CommandLine.Command;
       DrillCommand.class,
       JournalCommand.class,
       DevicesCommand.class,
+      SoundCheckCommand.class,
       BenchCommand.class,
       SoakCommand.class
     })

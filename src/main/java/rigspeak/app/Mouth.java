@@ -96,6 +96,12 @@ final class Mouth {
     return Sound.joined(parts);
   }
 
+  /** What nobody said anything to, piece by piece. */
+  Iterable<Sound> speak(Utterance utterance, rigspeak.dialogue.Pace pace) {
+    List<Supplier<Sound>> parts = voice.phrases(utterance.text(), speed(pace)).toList();
+    return () -> parts.stream().map(Supplier::get).iterator();
+  }
+
   /** A word about the devices. */
   Sound speak(LineNotice notice, rigspeak.dialogue.Pace pace) {
     return voice.speak(notice.text(), speed(pace));

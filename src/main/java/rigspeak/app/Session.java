@@ -207,6 +207,11 @@ final class Session {
     return mishap("", mishap);
   }
 
+  /** A device was lost, which is told by whoever looks for it. */
+  void wasLost(String device, Throwable fault) {
+    scribe.failed(device, fault);
+  }
+
   /** Nothing is taken, and it is listened to as after anything that was not understood. */
   private Exchange mishap(String words, Mishap mishap) {
     Meaning nothing = new Meaning.NotUnderstood(Meaning.Reason.NO_SUCH_SENTENCE, words);

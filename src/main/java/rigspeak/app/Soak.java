@@ -21,40 +21,43 @@ import rigspeak.hearing.Ear;
 final class Soak {
   private static final double WINDOW_SECONDS = 8;
 
+  /** So far into a noise the search follows as many paths as it ever will, or nearly. */
+  private static final double INTO_NOISE_SECONDS = 10;
+
   private final Ear ear;
   private final Grammar grammar;
   private final Mouth mouth;
+  private final Scribe scribe;
 
-  Soak(Grammar grammar, Ear ear, Mouth mouth) {
+  Soak(Grammar grammar, Ear ear, Mouth mouth, Scribe scribe) {
     this.grammar = grammar;
     this.ear = ear;
     this.mouth = mouth;
+    this.scribe = scribe;
   }
 
   /**
    * Talks until the time is over.
    *
    * @param seconds of simulated time
+   * @param restSeconds for so long, on average, nobody talks to it after some recordings
    * @param looks how often it is looked at in this time
    * @param watcher is shown each look at once
    */
-  List<Footprint> run(
-      List<Sound> recordings, double seconds, int looks, Consumer<Footprint> watcher)
+  Day run(
+      List<Sound> recordings,
+      double seconds,
+      double restSeconds,
+      int looks,
+      Consumer<Footprint> watcher)
       throws IOException, NoSuchDevice {
     Key key = new Key();
-    SoakLine line = new SoakLine(recordings, key, seconds);
-    List<Footprint> seen = new ArrayList<>();
-    Microphone watched =
-        new Watched(
-            line,
-            () -> {
-              if (line.seconds() >= (seen.size() + 1) * seconds / looks) {
-                seen.add(look(line));
-                watcher.accept(seen.get(seen.size() - 1));
-              }
-            });
+    SoakLine line = new SoakLine(recordings, key, seconds, restSeconds);
+    Looks seen = new Looks(line, seconds / looks, watcher);
+    Microphone watched = new Watched(line, seen);
+    Session session = new Session(grammar, Attention.asleep(WINDOW_SECONDS), scribe);
     new LiveConversation(
-            new Session(grammar, Attention.asleep(WINDOW_SECONDS), Scribe.none()),
+            session,
             key,
             new ArrayDeque<>(),
             () -> ear,
@@ -63,15 +66,50 @@ final class Soak {
             new Plugged(watched, line),
             new Report(new PrintWriter(Writer.nullWriter()), true),
             new PrintWriter(Writer.nullWriter()))
-        .run(List::of);
-    return seen;
+        .run(() -> session.begin().stream().toList());
+    seen.between();
+    return new Day(seen.all, line.said());
   }
 
-  private static Footprint look(SoakLine line) {
-    try {
-      return Footprint.now(line.seconds());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  /**
+   * What came of it.
+   *
+   * @param said how many recordings
+   */
+  record Day(List<Footprint> looks, int said) {
+    Day {
+      looks = List.copyOf(looks);
+    }
+  }
+
+  /** Somebody who looks up every so often: between two utterances, and in the midst of noise. */
+  private static final class Looks {
+    private final SoakLine line;
+    private final double everySeconds;
+    private final Consumer<Footprint> watcher;
+    private final List<Footprint> all = new ArrayList<>();
+    private double inNoise = Double.NaN;
+
+    Looks(SoakLine line, double everySeconds, Consumer<Footprint> watcher) {
+      this.line = line;
+      this.everySeconds = everySeconds;
+      this.watcher = watcher;
+    }
+
+    /** Nothing is being said. */
+    void between() throws IOException {
+      if (line.seconds() >= (all.size() + 1) * everySeconds) {
+        all.add(Footprint.now(line.seconds(), inNoise));
+        watcher.accept(all.get(all.size() - 1));
+        inNoise = Double.NaN;
+      }
+    }
+
+    /** The search is on what is being said. */
+    void meanwhile() {
+      if (Double.isNaN(inNoise) && line.sawSeconds() > INTO_NOISE_SECONDS) {
+        inNoise = Footprint.heldMegabytes();
+      }
     }
   }
 
@@ -84,11 +122,8 @@ final class Soak {
     }
   }
 
-  /**
-   * A microphone at each opening of which somebody looks up: between two utterances, since the
-   * search holds much that it needs while it is on one.
-   */
-  private record Watched(Microphone line, Runnable look) implements Microphone {
+  /** A microphone that is looked at when it is opened, and while it is read. */
+  private record Watched(Microphone line, Looks looks) implements Microphone {
     @Override
     public String name() {
       return line.name();
@@ -96,6 +131,7 @@ final class Soak {
 
     @Override
     public int read(short[] into, int from, int most) throws IOException {
+      looks.meanwhile();
       return line.read(into, from, most);
     }
 
@@ -107,7 +143,11 @@ final class Soak {
     @Override
     public void reopen(long playedNanos) {
       line.reopen(playedNanos);
-      look.run();
+      try {
+        looks.between();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
 
     @Override

@@ -2,7 +2,10 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +21,7 @@ import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Ear;
+import rigspeak.journal.CrewFolder;
 
 /** Whether anything grows while one talks for hours. */
 @Command(
@@ -25,12 +29,14 @@ import rigspeak.hearing.Ear;
     mixinStandardHelpOptions = true,
     description = {
       "Holds a live conversation for hours of simulated time, as fast as the machine can, and",
-      "prints what the program holds every quarter of an hour: recordings over and over, between",
-      "them noise, quiet and speech played backward; the headset is pulled once in a while.",
+      "prints what the program holds every quarter of an hour, and in the midst of noise.",
+      "A working day: a dozen recordings, then minutes of quiet, saws and talk played backward,",
+      "in which it sleeps, and so on; the headset is pulled once in a while.",
       "Exit code 1 if anything grows."
     })
 final class SoakCommand implements Callable<Integer> {
   private static final double LONGEST_HOURS = 100;
+  private static final double REST_SECONDS = 180;
   private static final int LOOKS_AN_HOUR = 4;
   private static final int GROWS = 1;
 
@@ -61,13 +67,25 @@ final class SoakCommand implements Callable<Integer> {
     }
     Grammar grammar = Grammar.bundled();
     PrintWriter out = spec.commandLine().getOut();
-    out.println("simulated  heap MB  resident MB  threads  open files");
+    out.println("simulated  heap MB  in noise MB  resident MB  threads  open files");
     int looks = Math.max(LEAST_LOOKS, (int) Math.round(LOOKS_AN_HOUR * hours));
-    List<Footprint> seen =
-        new Soak(grammar, Ear.open(grammar), new Mouth())
-            .run(recordings, hours * 3600, looks, this::print);
-    out.printf(Locale.ROOT, "at its peak %.0f MB resident%n", Footprint.peakMegabytes());
-    List<String> growing = Footprint.growing(seen);
+    CrewFolder crew = new CrewFolder(Files.createTempDirectory("rigspeak-soak-"), "soak");
+    Soak.Day day;
+    try (Scribe scribe =
+        new JournalScribe(
+            crew, Clock.system(ZoneId.systemDefault()), spec.commandLine().getErr())) {
+      day =
+          new Soak(grammar, Ear.open(grammar), new Mouth(), scribe)
+              .run(recordings, hours * 3600, REST_SECONDS, looks, this::print);
+    }
+    out.printf(
+        Locale.ROOT,
+        "%d recordings said, %d lines in the journal in %s, at its peak %.0f MB resident%n",
+        day.said(),
+        crew.verify().values().stream().mapToInt(CrewFolder.Verified::lines).sum(),
+        crew.folder(),
+        Footprint.peakMegabytes());
+    List<String> growing = Footprint.growing(day.looks());
     out.println(growing.isEmpty() ? "Nothing grows." : "Grows: " + String.join(", ", growing));
     out.flush();
     return growing.isEmpty() ? 0 : GROWS;
@@ -78,10 +96,11 @@ final class SoakCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     out.printf(
         Locale.ROOT,
-        "%5d:%02d    %7.1f  %11.0f  %7d  %10d%n",
+        "%5d:%02d    %7.1f  %11.1f  %11.0f  %7d  %10d%n",
         minutes / 60,
         minutes % 60,
         look.heapMegabytes(),
+        look.noiseMegabytes(),
         look.residentMegabytes(),
         look.threads(),
         look.handles());

@@ -8,15 +8,16 @@ import rigspeak.audio.Microphone;
 import rigspeak.audio.Sound;
 
 /**
- * A headset of a crew that never stops, in compressed time: the recordings of a day over and over,
- * between them talk, noise and quiet, and once in a while its plug is pulled. What is played on it
- * takes its time on this line's clock and none on the wall's. Nothing is kept.
+ * A headset of a crew on a working day, in compressed time: for some minutes the tool is talked to,
+ * then people climb, with quiet, saws and other talk on the line, and it sleeps until a key is
+ * pressed; once in a while the plug is pulled. What is played on it takes its time on this line's
+ * clock and none on the wall's. Nothing is kept.
  */
 final class SoakLine implements Microphone, Loudspeaker {
   /** After a recording, so that it is heard to its end. */
   private static final double PAUSE_SECONDS = 1;
 
-  /** So many recordings, then something else. */
+  /** So many recordings, then nobody talks to the tool. */
   private static final int IN_A_ROW = 12;
 
   /** So many recordings, then its plug is pulled. */
@@ -24,15 +25,26 @@ final class SoakLine implements Microphone, Loudspeaker {
 
   private static final int NOISE = 1_500;
 
+  /** A saw whose engine is blipped is an utterance for as long as one may last. */
+  private static final double SAW_SECONDS = 25;
+
+  private static final double BLIP_SECONDS = 1;
+  private static final double BLIP_LOUD_SECONDS = 0.7;
+  private static final int BETWEEN_BLIPS = 50;
+
   private final List<Sound> recordings;
   private final Key key;
   private final long endsAtSample;
+  private final double restSeconds;
   private final Random random = new Random(0);
   private Sound now = Sound.silence(PAUSE_SECONDS);
   private int at;
   private int said;
+  private int somethings;
   private long samples;
-  private boolean between;
+  private boolean resting;
+  private double restLeft;
+  private boolean saw;
   private boolean pulled;
 
   /**
@@ -40,11 +52,13 @@ final class SoakLine implements Microphone, Loudspeaker {
    *
    * @param key is pressed when the crew turns to the tool again
    * @param seconds by this line's clock, after which nothing more comes
+   * @param restSeconds for so long, on average, nobody talks to the tool after some recordings
    */
-  SoakLine(List<Sound> recordings, Key key, double seconds) {
+  SoakLine(List<Sound> recordings, Key key, double seconds, double restSeconds) {
     this.recordings = List.copyOf(recordings);
     this.key = key;
     this.endsAtSample = Math.round(seconds * Sound.RATE);
+    this.restSeconds = restSeconds;
   }
 
   @Override
@@ -55,6 +69,16 @@ final class SoakLine implements Microphone, Loudspeaker {
   /** How much time has gone by on this line's clock. */
   double seconds() {
     return samples / (double) Sound.RATE;
+  }
+
+  /** For how long the saw goes on that is on the line now; 0 if there is none. */
+  double sawSeconds() {
+    return saw ? at / (double) Sound.RATE : 0;
+  }
+
+  /** How many recordings have been said. */
+  int said() {
+    return said;
   }
 
   @Override
@@ -80,35 +104,51 @@ final class SoakLine implements Microphone, Loudspeaker {
   }
 
   private Sound next() {
-    if (!between && said > 0 && said % IN_A_ROW == 0) {
-      between = true;
-      return something();
+    saw = false;
+    if (!resting && said > 0 && said % IN_A_ROW == 0) {
+      resting = true;
+      restLeft = restSeconds * (0.5 + random.nextDouble());
     }
-    if (between) {
+    if (resting && restLeft > 0) {
+      Sound something = something();
+      restLeft -= something.seconds();
+      return something;
+    }
+    if (resting && restLeft > Double.NEGATIVE_INFINITY) {
       key.press();
+      restLeft = Double.NEGATIVE_INFINITY;
+      return Sound.silence(PAUSE_SECONDS);
     }
-    between = false;
+    resting = false;
     pulled = said > 0 && said % UNTIL_PULLED == 0;
     Sound recording = recordings.get(said++ % recordings.size());
     return Sound.joined(List.of(recording, Sound.silence(PAUSE_SECONDS)));
   }
 
-  /** What a tool must not take for words: noise, quiet, or speech played backward. */
+  /**
+   * What a tool must not take for words: by turns a saw, noise, speech played backward, quiet
+   * between.
+   */
   private Sound something() {
     double seconds = 5 + 20 * random.nextDouble();
-    return switch (random.nextInt(3)) {
-      case 0 -> noise(seconds);
-      case 1 -> Sound.silence(seconds);
-      default -> backward(recordings.get(random.nextInt(recordings.size())));
+    return switch (somethings++ % 6) {
+      case 0 -> noise(SAW_SECONDS, BLIP_LOUD_SECONDS);
+      case 2 -> noise(seconds, seconds);
+      case 4 -> backward(recordings.get(random.nextInt(recordings.size())));
+      default -> Sound.silence(seconds);
     };
   }
 
-  private Sound noise(double seconds) {
+  /** Loud for so long, then softer for the rest of a second, and so on. */
+  private Sound noise(double seconds, double loudSeconds) {
+    saw = loudSeconds < seconds;
+    double period = Math.max(BLIP_SECONDS, loudSeconds);
     short[] noise = new short[(int) (seconds * Sound.RATE)];
     for (int i = 0; i < noise.length; i++) {
-      noise[i] = (short) Math.round(NOISE * random.nextGaussian());
+      boolean loud = i / (double) Sound.RATE % period < loudSeconds;
+      noise[i] = (short) Math.round((loud ? NOISE : BETWEEN_BLIPS) * random.nextGaussian());
     }
-    return Sound.of(noise);
+    return Sound.joined(List.of(Sound.of(noise), Sound.silence(PAUSE_SECONDS)));
   }
 
   private static Sound backward(Sound sound) {

@@ -277,6 +277,9 @@ public final class Catalogue {
                 measures.put(Measure.SLACK, around((Value.Distance) slack.value(), slack.how()));
                 measures.put(Measure.ROPE_OUT, ropeOut(rig));
               });
+      if (!said.has(Slot.SLACK) && !measures.containsKey(Measure.SLACK)) {
+        assume(Slot.SLACK, "slack_unsaid");
+      }
     }
 
     /** At its worst, so that a guess cannot hide behind what was measured. */

@@ -740,7 +740,7 @@ public final class Dialogue {
     // ---- from redirect to redirect ----
 
     private void next() {
-      now = now.with(now.rope().begun()).with(Floor.open());
+      turnTo(now.rope().begun());
       replies.add(new Reply.Turned(now.rope().present(), true));
     }
 
@@ -749,8 +749,13 @@ public final class Dialogue {
         replies.add(new Reply.NoSuchRedirect(place, now.rope().redirects()));
         return;
       }
-      now = now.with(now.rope().turnedTo(place)).with(Floor.open());
+      turnTo(now.rope().turnedTo(place));
       replies.add(new Reply.Turned(place, false));
+    }
+
+    /** What was about to be done to the one support is not let through for another. */
+    private void turnTo(Rope turned) {
+      now = now.with(turned).with(Floor.open()).with(now.gate().nothingWanted());
     }
 
     private void answer(Detail detail) {

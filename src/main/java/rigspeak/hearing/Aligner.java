@@ -20,24 +20,22 @@ import rigspeak.audio.Sound;
  */
 final class Aligner {
   private final UtteranceSource source;
-  private final WordNetwork network;
   private final Decoder decoder;
-  private final WordGraph sentences;
 
   /** Aligns to these sentences with Sphinx4's parts named so in ear.xml. */
   Aligner(
-      UtteranceSource source, WordNetwork network, Decoder decoder, List<List<String>> sentences) {
+      UtteranceSource source,
+      KeptLinguist linguist,
+      Decoder decoder,
+      List<List<String>> sentences) {
     this.source = source;
-    this.network = network;
     this.decoder = decoder;
-    this.sentences = WordGraph.ofRows(sentences);
-    network.hear(this.sentences);
     decoder.allocate();
+    linguist.hear(WordGraph.ofRows(sentences));
   }
 
   /** The likeliest of the sentences; nothing if none could be followed to its end. */
   Optional<Aligned> align(Sound utterance) {
-    network.hear(sentences);
     source.begin(UtteranceSource.framesOf(utterance));
     Result result = decoder.decode(null);
     return result == null

@@ -15,16 +15,35 @@ import java.util.Arrays;
  * that hearing takes was spent there.
  */
 final class CodeBook {
+  private final int id;
   private final int top;
   private final Stream[] streams;
   private Data frame;
+  private Best best = new Best(new byte[0], new float[0]);
+
+  /**
+   * What fits a frame best: stream after stream, in each the worst of the best first.
+   *
+   * <p>An utterance of 20 s has 2,000 frames, each with one of these for every phone.
+   */
+  static final class Best {
+    private final byte[] numbers;
+    private final float[] scores;
+
+    private Best(byte[] numbers, float[] scores) {
+      this.numbers = numbers;
+      this.scores = scores;
+    }
+  }
 
   /**
    * Densities by stream, then by number.
    *
+   * @param id which one it is of the model's, counted from 0
    * @param top how many of each stream count in a frame
    */
-  CodeBook(float[][][] means, float[][][] variances, float leastVariance, int top) {
+  CodeBook(int id, float[][][] means, float[][][] variances, float leastVariance, int top) {
+    this.id = id;
     this.top = top;
     this.streams = new Stream[means.length];
     for (int i = 0; i < streams.length; i++) {
@@ -32,18 +51,35 @@ final class CodeBook {
     }
   }
 
+  int id() {
+    return id;
+  }
+
   /** Looks for the densities that fit a frame best, unless it was the last one, too. */
   void hear(Data next) {
     if (next == frame) {
       return;
     }
-    float[] values = FloatData.toFloatData(next).getValues();
-    int from = 0;
-    for (Stream stream : streams) {
-      stream.hear(values, from);
-      from += stream.means.length;
-    }
+    best =
+        next instanceof HeardFrame heard
+            ? heard.best(this)
+            : bestFor(FloatData.toFloatData(next).getValues());
     frame = next;
+  }
+
+  /** Looks for the densities that fit these numbers best. */
+  Best bestFor(float[] values) {
+    Best found = new Best(new byte[streams.length * top], new float[streams.length * top]);
+    int from = 0;
+    for (int i = 0; i < streams.length; i++) {
+      streams[i].hear(values, from);
+      from += streams[i].means.length;
+      for (int place = 0; place < top; place++) {
+        found.numbers[i * top + place] = (byte) streams[i].best[place];
+        found.scores[i * top + place] = streams[i].scores[place];
+      }
+    }
+    return found;
   }
 
   int top() {
@@ -56,12 +92,12 @@ final class CodeBook {
 
   /** The number of one of the best densities; the worst of them is the first. */
   int number(int stream, int place) {
-    return streams[stream].best[place];
+    return best.numbers[stream * top + place] & 0xff;
   }
 
   /** Its logarithm, in Sphinx4's. */
   float score(int stream, int place) {
-    return streams[stream].scores[place];
+    return best.scores[stream * top + place];
   }
 
   /** The densities of one stream; means and precisions by the number of the frame, then density. */

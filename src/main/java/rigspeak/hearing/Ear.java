@@ -13,18 +13,18 @@ import java.io.InputStream;
 import java.net.URL;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.StreamSupport;
 import rigspeak.audio.Sound;
 import rigspeak.audio.SoundStream;
 import rigspeak.audio.WavFile;
@@ -48,8 +48,10 @@ public final class Ear {
 
   private final Grammar grammar;
   private final UtteranceSource source;
-  private final WordNetwork network;
   private final NotingScorer scorer;
+  private final NotingScorer besideScorer;
+  private final Search search;
+  private final Search beside;
   private final KeptLinguist linguist;
   private final CepstralMean mean;
   private final SpeakerTransform speaker;
@@ -67,6 +69,9 @@ public final class Ear {
   private List<Expected> open;
   private boolean onlyCall;
 
+  /** What is being got ready in a thread of its own; nobody touches the network before it ends. */
+  private CompletableFuture<Void> beingReadied = CompletableFuture.completedFuture(null);
+
   private Ear(Grammar grammar, Caution caution, Expected first, URL configuration) {
     this.grammar = grammar;
     this.caution = caution;
@@ -74,24 +79,29 @@ public final class Ear {
     SPHINX.setLevel(Level.SEVERE);
     try {
       manager = new ConfigurationManager(configuration);
+      dictionary = manager.lookup("dictionary");
+      Set<String> words = allWords(grammar);
+      words.addAll(callCheck.words());
+      dictionary.keep(words);
+      // While the acoustic model is read, which takes as long.
+      beingReadied = CompletableFuture.runAsync(this::readWords, Ear::aside);
       source = manager.lookup("source");
-      network = manager.lookup("network");
       scorer = manager.lookup("scorer");
+      besideScorer = manager.lookup("besideScorer");
+      search = manager.lookup("search");
+      beside = manager.lookup("besideSearch");
       linguist = manager.lookup("linguist");
       mean = manager.lookup("mean");
       speaker = manager.lookup("speaker");
       acceptance = manager.lookup("acceptance");
-      dictionary = manager.lookup("dictionary");
       AcousticModel model = manager.lookup("acousticModel");
       double word =
           manager.getPropertySheet("linguist").getDouble(Linguist.PROP_WORD_INSERTION_PROBABILITY);
-      lineUp = new LineUp(model, manager.lookup("unitManager"), dictionary, word);
-      Set<String> words = allWords(grammar);
-      words.addAll(callCheck.words());
-      dictionary.keep(words);
-      network.hear(graph(open.get(0)));
+      lineUp = new LineUp(new Triphones(model, manager.lookup("unitManager")), dictionary, word);
       decoder = manager.lookup("decoder");
+      awaitReady();
       decoder.allocate();
+      beside.allocate();
     } catch (PropertyException e) {
       throw new HearingFault("The recogniser's configuration cannot be used: " + e.getMessage(), e);
     }
@@ -170,7 +180,7 @@ public final class Ear {
 
   /** Aligns utterances to these sentences, beside the recogniser. */
   Aligner aligner(List<List<String>> sentences) {
-    return new Aligner(source, network, manager.lookup("aligner"), sentences);
+    return new Aligner(source, manager.lookup("sentences"), manager.lookup("aligner"), sentences);
   }
 
   /** Whether an utterance is understood as these words, or as others that mean the same. */
@@ -227,33 +237,77 @@ public final class Ear {
     return acceptance.surety(evidence);
   }
 
+  /**
+   * Begins to get ready for what may be said soon, beside whatever else goes on. Whoever expects
+   * something next waits for it to end, and is told if it failed.
+   */
+  void expectSoon(Expected expected) {
+    beingReadied =
+        beingReadied
+            .exceptionally(failure -> null)
+            .thenRunAsync(() -> expectNow(expected), Ear::aside);
+  }
+
+  private static void aside(Runnable work) {
+    Thread thread = new Thread(work, "ear");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private void readWords() {
+    open.forEach(this::graph);
+    try {
+      dictionary.allocate();
+    } catch (IOException e) {
+      throw new HearingFault("The recogniser's dictionary is missing; build it again.", e);
+    }
+  }
+
   /** Gets ready for what may be said now, so that no time is lost when somebody begins to speak. */
   void expect(Expected expected) {
+    awaitReady();
+    expectNow(expected);
+  }
+
+  private void awaitReady() {
+    CompletableFuture<Void> work = beingReadied;
+    beingReadied = CompletableFuture.completedFuture(null);
+    try {
+      work.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw e.getCause() instanceof RuntimeException cause ? cause : e;
+    }
+  }
+
+  private void expectNow(Expected expected) {
     onlyCall = expected.equals(Expected.call());
     // Whatever else could be said stands beside the call, and is refused: it is not the call.
     open = onlyCall ? Expected.anything().parts() : expected.parts();
-    open.forEach(this::getReady);
-    getReady(open.get(0));
-  }
-
-  private void getReady(Expected part) {
-    network.hear(graph(part));
-    linguist.startRecognition();
+    open.forEach(part -> linguist.hear(graph(part)));
+    linguist.hear(graph(open.get(0)));
   }
 
   /**
-   * Recognises one utterance while its frames come in; where a bare value is expected too, once
-   * more for that when it is over, and the better of both counts. One network for both would be a
-   * large one for each slot, which takes a second to build and a hundred megabytes to keep.
+   * Recognises one utterance while its frames come in; where a bare value is expected too, beside
+   * it in a second search, and the better of both counts. One network for both heard worse.
    */
   Recognised recognise(UtteranceSource.Frames frames) {
     source.begin(frames);
     scorer.hearOn();
-    Recognised best = search(open.get(0));
-    for (Expected more : open.subList(1, open.size())) {
-      getReady(more);
-      scorer.hearAgain();
-      best = better(best, search(more));
+    search.alone();
+    List<Expected> more = open.subList(1, open.size());
+    for (Expected bare : more) {
+      besideScorer.follow(scorer);
+      linguist.hear(graph(bare));
+      search.begin(beside);
+    }
+    linguist.hear(graph(open.get(0)));
+    Recognised best = recognised(open.get(0), scorer, Optional.ofNullable(decoder.decode(null)));
+    for (Expected bare : more) {
+      best = better(best, recognised(bare, besideScorer, beside.found()));
     }
     if (!(best instanceof Recognised.Row row)) {
       return best;
@@ -270,15 +324,15 @@ public final class Ear {
     return other instanceof Recognised.Row ? other : one;
   }
 
-  private Recognised search(Expected part) {
-    Result result = decoder.decode(null);
+  private static Recognised recognised(Expected part, NotingScorer scorer, Optional<Result> found) {
     if (scorer.hearOut()) {
       // What comes after the last words that fit was said as well.
       return new Recognised.Not(Heard.Reason.OTHER_SPEECH);
     }
-    if (result == null) {
+    if (found.isEmpty()) {
       return new Recognised.Not(Heard.Reason.UNFINISHED);
     }
+    Result result = found.get();
     Optional<Token> ended = best(result.getResultTokens(), token -> !isOtherSpeech(token));
     Optional<Token> other = best(result.getResultTokens(), Ear::isOtherSpeech);
     if (ended.isEmpty()) {
@@ -327,14 +381,24 @@ public final class Ear {
     return lineUp.likelihoods(scorer.frames(), rows);
   }
 
+  /** The likeliest that is wanted; asked of few, since a path has to be followed for it. */
   private static Optional<Token> best(Iterable<Token> tokens, Predicate<Token> wanted) {
-    return StreamSupport.stream(tokens.spliterator(), false)
-        .filter(wanted)
-        .max(Comparator.comparingDouble(Token::getScore));
+    Optional<Token> best = Optional.empty();
+    for (Token token : tokens) {
+      if ((best.isEmpty() || token.getScore() > best.get().getScore()) && wanted.test(token)) {
+        best = Optional.of(token);
+      }
+    }
+    return best;
   }
 
   private static boolean isOtherSpeech(Token end) {
-    return end.getWordPathNoFiller().contains(OTHER_SPEECH);
+    for (Token token = end; token != null; token = token.getPredecessor()) {
+      if (token.isWord() && token.getWord().getSpelling().equals(OTHER_SPEECH)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double lead(Token token, Optional<Token> over) {

@@ -3,11 +3,11 @@ package rigspeak.hearing;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
+import rigspeak.audio.Overheard;
 import rigspeak.audio.Sound;
 import rigspeak.audio.SoundStream;
 import rigspeak.grammar.Expected;
@@ -97,7 +97,7 @@ public final class Enrolment {
         && (missed.reason() == Heard.Reason.NO_VOICE || missed.reason() == Heard.Reason.TOO_LONG)) {
       return Reading.NOT_SPEECH;
     }
-    Sound sound = overheard.part(heard.when());
+    Sound sound = overheard.part(heard.when().startSeconds(), heard.when().endSeconds());
     Optional<Aligned> aligned =
         aligner.align(sound).filter(a -> a.words().equals(sentences.get(sentence)));
     if (aligned.isEmpty()) {
@@ -163,40 +163,5 @@ public final class Enrolment {
   private static double middle(DoubleStream values) {
     double[] sorted = values.sorted().toArray();
     return sorted[sorted.length / 2];
-  }
-
-  /** A stream of which everything that was read is kept; it stays open. */
-  private static final class Overheard implements SoundStream {
-    private final SoundStream stream;
-    private short[] kept = new short[Sound.RATE];
-    private int length;
-
-    Overheard(SoundStream stream) {
-      this.stream = stream;
-    }
-
-    @Override
-    public int read(short[] into, int from, int most) throws IOException {
-      int read = stream.read(into, from, most);
-      if (read > 0) {
-        if (length + read > kept.length) {
-          kept = Arrays.copyOf(kept, 2 * (length + read));
-        }
-        System.arraycopy(into, from, kept, length, read);
-        length += read;
-      }
-      return read;
-    }
-
-    Sound part(Heard.Stretch when) {
-      int from = (int) Math.round(when.startSeconds() * Sound.RATE);
-      int to = (int) Math.round(when.endSeconds() * Sound.RATE);
-      return Sound.of(Arrays.copyOf(kept, length)).part(from, Math.min(to, length));
-    }
-
-    @Override
-    public void close() {
-      // It belongs to whoever handed it in.
-    }
   }
 }

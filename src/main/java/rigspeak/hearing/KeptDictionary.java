@@ -6,10 +6,13 @@ import edu.cmu.sphinx.util.props.ConfigurationManagerUtils;
 import edu.cmu.sphinx.util.props.PropertyException;
 import edu.cmu.sphinx.util.props.PropertySheet;
 import edu.cmu.sphinx.util.props.S4String;
+import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -45,26 +48,34 @@ public final class KeptDictionary extends TextDictionary {
         .toList();
   }
 
-  boolean isLoaded() {
-    return allocated;
-  }
-
   @Override
   public void allocate() throws IOException {
-    if (allocated) {
-      return;
-    }
     super.allocate();
-    Set<String> kept = new HashSet<>();
-    for (String entry : dictionary.keySet()) {
-      int variant = entry.indexOf('(');
-      String word = variant > 0 ? entry.substring(0, variant) : entry;
-      if (wanted.contains(word) || fillerWords.contains(entry)) {
-        kept.add(entry);
+    allocated = true;
+  }
+
+  /** Hands on the lines of the words that are kept. */
+  @Override
+  protected void loadDictionary(InputStream file, boolean fillers) throws IOException {
+    StringBuilder kept = new StringBuilder();
+    try (BufferedReader lines =
+        new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        if (fillers || wanted.contains(word(line))) {
+          kept.append(line).append('\n');
+        }
       }
     }
-    dictionary.keySet().retainAll(kept);
-    dictionary = new HashMap<>(dictionary);
-    allocated = true;
+    super.loadDictionary(
+        new ByteArrayInputStream(kept.toString().getBytes(StandardCharsets.UTF_8)), fillers);
+  }
+
+  /** The word of a line, without the number of one of several ways to say it. */
+  private static String word(String line) {
+    int end = 0;
+    while (end < line.length() && line.charAt(end) > ' ' && (end == 0 || line.charAt(end) != '(')) {
+      end++;
+    }
+    return line.substring(0, end);
   }
 }

@@ -2,12 +2,9 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.frontend.FloatData;
-import edu.cmu.sphinx.linguist.acoustic.AcousticModel;
 import edu.cmu.sphinx.linguist.acoustic.HMM;
-import edu.cmu.sphinx.linguist.acoustic.HMMPosition;
 import edu.cmu.sphinx.linguist.acoustic.HMMState;
 import edu.cmu.sphinx.linguist.acoustic.HMMStateArc;
-import edu.cmu.sphinx.linguist.acoustic.LeftRightContext;
 import edu.cmu.sphinx.linguist.acoustic.Unit;
 import edu.cmu.sphinx.linguist.acoustic.UnitManager;
 import edu.cmu.sphinx.linguist.dictionary.Dictionary;
@@ -35,21 +32,15 @@ final class LineUp {
   private static final int BEFORE_ALL = -1;
 
   private final double perWord;
-  private final AcousticModel model;
-  private final UnitManager units;
+  private final Triphones triphones;
   private final Dictionary dictionary;
 
   /**
    * @param wordInsertionProbability what each further word costs, the same as in the search
    */
-  LineUp(
-      AcousticModel model,
-      UnitManager units,
-      Dictionary dictionary,
-      double wordInsertionProbability) {
+  LineUp(Triphones triphones, Dictionary dictionary, double wordInsertionProbability) {
     this.perWord = Math.log(wordInsertionProbability);
-    this.model = model;
-    this.units = units;
+    this.triphones = triphones;
     this.dictionary = dictionary;
   }
 
@@ -101,8 +92,20 @@ final class LineUp {
   /** A way into a state: from which one, at what cost. */
   private record Way(int from, double cost) {}
 
-  /** One state of a row. */
-  private record Step(int sound, double stay, List<Way> ways) {}
+  /** One state of a row, which is passed some hundred thousand times: plain arrays. */
+  private static final class Step {
+    private final int sound;
+    private final double stay;
+    private final int[] from;
+    private final double[] costs;
+
+    Step(int sound, double stay, List<Way> ways) {
+      this.sound = sound;
+      this.stay = stay;
+      this.from = ways.stream().mapToInt(Way::from).toArray();
+      this.costs = ways.stream().mapToDouble(Way::cost).toArray();
+    }
+  }
 
   /** One row along the sound. */
   private final class Path {
@@ -111,6 +114,7 @@ final class LineUp {
     private final List<Way> ends;
     private final double words;
     private double[] now;
+    private double[] next;
     private boolean begun;
 
     Path(List<String> row, Sounds sounds) {
@@ -130,11 +134,12 @@ final class LineUp {
       }
       this.ends = withPause(at);
       this.now = new double[steps.size()];
+      this.next = new double[steps.size()];
       Arrays.fill(now, Double.NEGATIVE_INFINITY);
     }
 
     private List<Way> withPause(List<Way> at) {
-      HMM pause = model.lookupNearestHMM(UnitManager.SILENCE, HMMPosition.UNDEFINED, false);
+      HMM pause = triphones.alone(UnitManager.SILENCE);
       List<Way> in = at.stream().map(way -> new Way(way.from(), way.cost() + PAUSE)).toList();
       List<Way> both = new ArrayList<>(at);
       both.addAll(phone(pause, in));
@@ -146,7 +151,7 @@ final class LineUp {
       for (int i = 0; i < phones.length; i++) {
         Unit left = i == 0 ? before : phones[i - 1];
         Unit right = i == phones.length - 1 ? after : phones[i + 1];
-        at = phone(hmm(phones[i], left, right, position(i, phones.length)), at);
+        at = phone(triphones.among(phones, i, left, right), at);
       }
       return at;
     }
@@ -172,13 +177,12 @@ final class LineUp {
     }
 
     void step() {
-      double[] next = new double[now.length];
       double best = Double.NEGATIVE_INFINITY;
       for (int i = 0; i < next.length; i++) {
         Step step = steps.get(i);
-        double likeliest = now[i] + step.stay();
-        for (Way way : step.ways()) {
-          likeliest = Math.max(likeliest, from(way) + way.cost());
+        double likeliest = now[i] + step.stay;
+        for (int k = 0; k < step.from.length; k++) {
+          likeliest = Math.max(likeliest, from(step.from[k]) + step.costs[k]);
         }
         next[i] = likeliest;
         best = Math.max(best, likeliest);
@@ -187,21 +191,24 @@ final class LineUp {
         next[i] =
             next[i] < best - HOPELESS
                 ? Double.NEGATIVE_INFINITY
-                : next[i] + sounds.fit(steps.get(i).sound());
+                : next[i] + sounds.fit(steps.get(i).sound);
       }
+      double[] before = now;
       now = next;
+      next = before;
       begun = true;
     }
 
-    private double from(Way way) {
-      if (way.from() == BEFORE_ALL) {
+    private double from(int state) {
+      if (state == BEFORE_ALL) {
         return begun ? Double.NEGATIVE_INFINITY : 0;
       }
-      return now[way.from()];
+      return now[state];
     }
 
     double likelihood() {
-      return ends.stream().mapToDouble(way -> from(way) + way.cost()).max().orElseThrow() + words;
+      return ends.stream().mapToDouble(way -> from(way.from()) + way.cost()).max().orElseThrow()
+          + words;
     }
   }
 
@@ -218,26 +225,5 @@ final class LineUp {
   private static Unit last(List<Unit[]> ways) {
     Unit[] way = ways.get(0);
     return way[way.length - 1];
-  }
-
-  private static HMMPosition position(int phone, int count) {
-    if (count == 1) {
-      return HMMPosition.SINGLE;
-    }
-    if (phone == 0) {
-      return HMMPosition.BEGIN;
-    }
-    return phone == count - 1 ? HMMPosition.END : HMMPosition.INTERNAL;
-  }
-
-  private HMM hmm(Unit phone, Unit left, Unit right, HMMPosition position) {
-    Unit base = phone.getBaseUnit();
-    Unit inContext =
-        units.getUnit(
-            base.getName(),
-            base.isFiller(),
-            LeftRightContext.get(
-                new Unit[] {left.getBaseUnit()}, new Unit[] {right.getBaseUnit()}));
-    return model.lookupNearestHMM(inContext, position, false);
   }
 }

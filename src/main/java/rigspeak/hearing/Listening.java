@@ -11,6 +11,14 @@ public interface Listening extends AutoCloseable {
    */
   double PATIENCE_SECONDS = 10;
 
+  /**
+   * Begins to get ready for what may be said after what is going on now, for example while a
+   * question is spoken: its answer's network takes some time to build.
+   *
+   * @param expected what {@link #next} will be asked for; anything else costs that time again
+   */
+  void expectSoon(Expected expected);
+
   /** Waits for the next utterance with the usual patience. */
   default Optional<Heard> next(Expected expected) throws IOException {
     return next(expected, PATIENCE_SECONDS);

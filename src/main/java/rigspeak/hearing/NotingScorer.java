@@ -4,6 +4,7 @@ import edu.cmu.sphinx.decoder.scorer.Scoreable;
 import edu.cmu.sphinx.decoder.scorer.SimpleAcousticScorer;
 import edu.cmu.sphinx.decoder.search.Token;
 import edu.cmu.sphinx.frontend.Data;
+import edu.cmu.sphinx.frontend.FloatData;
 import edu.cmu.sphinx.frontend.Signal;
 import edu.cmu.sphinx.frontend.endpoint.SpeechEndSignal;
 import edu.cmu.sphinx.linguist.acoustic.AcousticModel;
@@ -17,7 +18,6 @@ import edu.cmu.sphinx.util.props.S4Component;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,7 +38,8 @@ public final class NotingScorer extends SimpleAcousticScorer {
   private List<HMMState> phones = List.of();
   private final List<Float> best = new ArrayList<>();
   private final List<Data> frames = new ArrayList<>();
-  private Optional<Iterator<Data>> repeated = Optional.empty();
+  private Optional<NotingScorer> leader = Optional.empty();
+  private int followed;
   private boolean ended;
 
   /** For Sphinx4's configuration. */
@@ -53,13 +54,13 @@ public final class NotingScorer extends SimpleAcousticScorer {
   /** The next search hears new sound. */
   void hearOn() {
     frames.clear();
-    repeated = Optional.empty();
     ended = false;
   }
 
-  /** The next search hears the frames of the last one again. */
-  void hearAgain() {
-    repeated = Optional.of(List.copyOf(frames).iterator());
+  /** The next search hears what another one hears, always after it. */
+  void follow(NotingScorer other) {
+    leader = Optional.of(other);
+    followed = 0;
     ended = false;
   }
 
@@ -89,16 +90,23 @@ public final class NotingScorer extends SimpleAcousticScorer {
 
   @Override
   protected Data getNextData() {
-    Data data = repeated.map(NotingScorer::next).orElseGet(super::getNextData);
+    Data data = leader.map(this::next).orElseGet(this::nextHeard);
     ended = data instanceof SpeechEndSignal;
-    if (repeated.isEmpty() && !(data instanceof Signal)) {
-      frames.add(data);
-    }
     return data;
   }
 
-  private static Data next(Iterator<Data> frames) {
-    return frames.hasNext() ? frames.next() : new SpeechEndSignal();
+  private Data nextHeard() {
+    Data data = super.getNextData();
+    if (data instanceof Signal) {
+      return data;
+    }
+    HeardFrame frame = HeardFrame.of(FloatData.toFloatData(data));
+    frames.add(frame);
+    return frame;
+  }
+
+  private Data next(NotingScorer other) {
+    return followed < other.frames.size() ? other.frames.get(followed++) : new SpeechEndSignal();
   }
 
   @Override

@@ -3,6 +3,7 @@ package rigspeak.hearing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -47,6 +48,9 @@ final class Rivals {
           Set.of("M", "N", "NG"),
           Set.of("L", "R", "W"));
 
+  /** With which phones each is made alike. */
+  private static final Map<String, Set<String>> ALIKE = alike();
+
   private final WordGraph graph;
   private final Function<String, List<List<String>>> phones;
   private final Map<String, List<List<String>>> known = new HashMap<>();
@@ -58,6 +62,16 @@ final class Rivals {
   Rivals(WordGraph graph, Function<String, List<List<String>>> phones) {
     this.graph = graph;
     this.phones = phones;
+  }
+
+  private static Map<String, Set<String>> alike() {
+    Map<String, Set<String>> alike = new HashMap<>();
+    for (Set<String> kind : KINDS) {
+      for (String phone : kind) {
+        alike.computeIfAbsent(phone, p -> new HashSet<>()).addAll(kind);
+      }
+    }
+    return alike;
   }
 
   /** Another row and how far from the given one it sounds, in phones. */
@@ -157,13 +171,13 @@ final class Rivals {
     }
 
     private double[] after(double[] costs, String phone) {
+      Set<String> alike = ALIKE.getOrDefault(phone, Set.of());
       double[] after = new double[costs.length];
       after[0] = costs[0] + ONE_PHONE;
       for (int i = 1; i < after.length; i++) {
-        after[i] =
-            Math.min(
-                costs[i - 1] + apart(phone, said.get(i - 1)),
-                Math.min(costs[i], after[i - 1]) + ONE_PHONE);
+        String other = said.get(i - 1);
+        double apart = phone.equals(other) ? 0 : alike.contains(other) ? SAME_KIND : ONE_PHONE;
+        after[i] = Math.min(costs[i - 1] + apart, Math.min(costs[i], after[i - 1]) + ONE_PHONE);
       }
       return after;
     }
@@ -187,17 +201,5 @@ final class Rivals {
       whole.addAll(row.subList(from + left, row.size()));
       return whole;
     }
-  }
-
-  private static double apart(String one, String other) {
-    if (one.equals(other)) {
-      return 0;
-    }
-    for (Set<String> kind : KINDS) {
-      if (kind.contains(one) && kind.contains(other)) {
-        return SAME_KIND;
-      }
-    }
-    return ONE_PHONE;
   }
 }

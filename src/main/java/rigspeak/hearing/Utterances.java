@@ -40,6 +40,11 @@ final class Utterances implements Listening {
   }
 
   @Override
+  public void expectSoon(Expected expected) {
+    ear.expectSoon(expected);
+  }
+
+  @Override
   public Optional<Heard> next(Expected expected, double patienceSeconds) throws IOException {
     ear.expect(expected);
     long from = framesRead;

@@ -1,7 +1,9 @@
 package rigspeak.hearing;
 
+import java.nio.IntBuffer;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Deque;
 import java.util.HashMap;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
 import rigspeak.grammar.Phrase;
@@ -92,20 +95,17 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
    * until the members of each agree on where every word leads).
    */
   private WordGraph smallest() {
+    Ways[] ways = ways();
     int[] kind = new int[next.size()];
     for (int place = 0; place < kind.length; place++) {
       kind[place] = mayEnd.get(place) ? 1 : 0;
     }
     int kinds = 0;
     while (true) {
-      Map<List<Object>, Integer> known = new HashMap<>();
+      Map<IntBuffer, Integer> known = new HashMap<>();
       int[] finer = new int[kind.length];
       for (int place = 0; place < kind.length; place++) {
-        Map<String, Integer> ways = new TreeMap<>();
-        for (Map.Entry<String, Integer> way : next.get(place).entrySet()) {
-          ways.put(way.getKey(), kind[way.getValue()]);
-        }
-        List<Object> description = List.of(kind[place], ways);
+        IntBuffer description = ways[place].described(kind[place], kind);
         Integer number = known.get(description);
         if (number == null) {
           number = known.size();
@@ -118,6 +118,48 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
         return merged(kind, kinds);
       }
       kinds = known.size();
+    }
+  }
+
+  /** The ways out of each place in the order of their words' numbers. */
+  private Ways[] ways() {
+    Map<String, Integer> numbers = new HashMap<>();
+    Ways[] all = new Ways[next.size()];
+    for (int place = 0; place < all.length; place++) {
+      TreeMap<Integer, Integer> sorted = new TreeMap<>();
+      next.get(place)
+          .forEach(
+              (word, there) -> {
+                numbers.putIfAbsent(word, numbers.size());
+                sorted.put(numbers.get(word), there);
+              });
+      all[place] =
+          new Ways(
+              sorted.keySet().stream().mapToInt(word -> word).toArray(),
+              sorted.values().stream().mapToInt(there -> there).toArray());
+    }
+    return all;
+  }
+
+  /** Where the words lead from one place. */
+  private static final class Ways {
+    private final int[] words;
+    private final int[] there;
+
+    Ways(int[] words, int[] there) {
+      this.words = words;
+      this.there = there;
+    }
+
+    /** All that tells a place of one kind from others. */
+    IntBuffer described(int ownKind, int[] kinds) {
+      int[] all = new int[1 + 2 * words.length];
+      all[0] = ownKind;
+      for (int i = 0; i < words.length; i++) {
+        all[1 + 2 * i] = words[i];
+        all[2 + 2 * i] = kinds[there[i]];
+      }
+      return IntBuffer.wrap(all);
     }
   }
 
@@ -139,9 +181,9 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
   /** The grammar drawn rule by rule, with ways that need no word. */
   private static final class Sketch {
     private final Grammar grammar;
-    private final List<Map<String, BitSet>> ways = new ArrayList<>();
-    private final List<BitSet> silentWays = new ArrayList<>();
-    private final Map<Integer, BitSet> silentReach = new HashMap<>();
+    private final List<Map<String, List<Integer>>> ways = new ArrayList<>();
+    private final List<List<Integer>> silentWays = new ArrayList<>();
+    private final Map<Integer, int[]> silentReach = new HashMap<>();
 
     Sketch(Grammar grammar) {
       this.grammar = grammar;
@@ -149,7 +191,7 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
 
     int place() {
       ways.add(new LinkedHashMap<>());
-      silentWays.add(new BitSet());
+      silentWays.add(new ArrayList<>(1));
       return ways.size() - 1;
     }
 
@@ -158,15 +200,15 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
         throw new HearingFault("The grammar has a rule that contains itself: " + phrase + ".");
       }
       if (phrase instanceof Phrase.Word word) {
-        ways.get(from).computeIfAbsent(word.text(), w -> new BitSet()).set(to);
+        ways.get(from).computeIfAbsent(word.text(), w -> new ArrayList<>(1)).add(to);
       } else if (phrase instanceof Phrase.Nothing) {
-        silentWays.get(from).set(to);
+        silentWays.get(from).add(to);
       } else if (phrase instanceof Phrase.Rule rule) {
         draw(grammar.phrase(rule.name()), from, to, depth + 1);
       } else if (phrase instanceof Phrase.Tagged tagged) {
         draw(tagged.part(), from, to, depth);
       } else if (phrase instanceof Phrase.Maybe maybe) {
-        silentWays.get(from).set(to);
+        silentWays.get(from).add(to);
         draw(maybe.part(), from, to, depth);
       } else if (phrase instanceof Phrase.Choice choice) {
         choice.options().forEach(option -> draw(option, from, to, depth));
@@ -177,43 +219,58 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
           draw(part, at, after, depth);
           at = after;
         }
-        silentWays.get(at).set(to);
+        silentWays.get(at).add(to);
       } else if (phrase instanceof Phrase.OnceOrMore again) {
         int before = place();
         int after = place();
-        silentWays.get(from).set(before);
+        silentWays.get(from).add(before);
         draw(again.part(), before, after, depth);
-        silentWays.get(after).set(before);
-        silentWays.get(after).set(to);
+        silentWays.get(after).add(before);
+        silentWays.get(after).add(to);
       }
     }
 
     /** The same rows with one way for each word and none without a word (subset construction). */
     WordGraph oneWayEach(int start, int end) {
+      int[] matter = thatMatter(end);
+      List<Map<String, int[]>> silently =
+          Arrays.stream(matter).mapToObj(place -> withSilentWays(place, matter)).toList();
+      int last = Arrays.binarySearch(matter, end);
       Map<BitSet, Integer> known = new HashMap<>();
       List<Map<String, Integer>> next = new ArrayList<>();
       List<Boolean> mayEnd = new ArrayList<>();
       Deque<BitSet> waiting = new ArrayDeque<>();
       BitSet first = new BitSet();
-      first.set(start);
-      reached(withSilentWays(first), known, waiting);
+      set(first, silentReach(start, matter));
+      reached(first, known, waiting);
       while (!waiting.isEmpty()) {
         BitSet here = waiting.remove();
         Map<String, BitSet> there = new LinkedHashMap<>();
-        here.stream()
-            .forEach(
-                place ->
-                    ways.get(place)
-                        .forEach(
-                            (word, places) ->
-                                there.computeIfAbsent(word, w -> new BitSet()).or(places)));
+        for (int place = here.nextSetBit(0); place >= 0; place = here.nextSetBit(place + 1)) {
+          silently
+              .get(place)
+              .forEach(
+                  (word, places) -> set(there.computeIfAbsent(word, w -> new BitSet()), places));
+        }
         Map<String, Integer> numbered = new LinkedHashMap<>();
-        there.forEach(
-            (word, places) -> numbered.put(word, reached(withSilentWays(places), known, waiting)));
+        there.forEach((word, places) -> numbered.put(word, reached(places, known, waiting)));
         next.add(numbered);
-        mayEnd.add(here.get(end));
+        mayEnd.add(here.get(last));
       }
       return new WordGraph(next, mayEnd);
+    }
+
+    /** The places that a word leads from, and the end: no others need be told apart. */
+    private int[] thatMatter(int end) {
+      return IntStream.range(0, ways.size())
+          .filter(place -> place == end || !ways.get(place).isEmpty())
+          .toArray();
+    }
+
+    private static void set(BitSet set, int[] places) {
+      for (int place : places) {
+        set.set(place);
+      }
     }
 
     private static int reached(BitSet places, Map<BitSet, Integer> known, Deque<BitSet> waiting) {
@@ -229,29 +286,44 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
       return number;
     }
 
-    private BitSet withSilentWays(BitSet places) {
-      BitSet all = new BitSet();
-      places.stream().forEach(place -> all.or(withSilentWays(place)));
+    /** The ways of a place, each with all that can be reached by it and then without a word. */
+    private Map<String, int[]> withSilentWays(int place, int[] matter) {
+      Map<String, int[]> all = new LinkedHashMap<>();
+      ways.get(place)
+          .forEach(
+              (word, places) ->
+                  all.put(
+                      word,
+                      places.stream()
+                          .flatMapToInt(to -> Arrays.stream(silentReach(to, matter)))
+                          .distinct()
+                          .toArray()));
       return all;
     }
 
-    /** The place itself and all that can be reached from it without a word. */
-    private BitSet withSilentWays(int place) {
-      BitSet known = silentReach.get(place);
-      if (known != null) {
-        return known;
-      }
-      BitSet all = new BitSet();
-      Deque<Integer> waiting = new ArrayDeque<>(List.of(place));
-      while (!waiting.isEmpty()) {
-        int here = waiting.remove();
-        if (!all.get(here)) {
-          all.set(here);
-          silentWays.get(here).stream().forEach(waiting::add);
+    /**
+     * Of the place itself and all that can be reached from it without a word, those that matter, by
+     * their numbers among these.
+     */
+    private int[] silentReach(int place, int[] matter) {
+      int[] known = silentReach.get(place);
+      if (known == null) {
+        Set<Integer> all = new LinkedHashSet<>();
+        Deque<Integer> waiting = new ArrayDeque<>(List.of(place));
+        while (!waiting.isEmpty()) {
+          int here = waiting.remove();
+          if (all.add(here)) {
+            waiting.addAll(silentWays.get(here));
+          }
         }
+        known =
+            all.stream()
+                .mapToInt(here -> Arrays.binarySearch(matter, here))
+                .filter(number -> number >= 0)
+                .toArray();
+        silentReach.put(place, known);
       }
-      silentReach.put(place, all);
-      return all;
+      return known;
     }
   }
 }

@@ -187,8 +187,9 @@ final class Survey {
 
   /**
    * Climbs to the check's worst point, from its worst samples in several parts of the sequence
-   * (each part fills the box evenly) and from the nominal point, under the friction that is worst
-   * there. A check that is far from its limit even in its worst sample is climbed once.
+   * (each part fills the box evenly) and from the nominal point, under every state of the rope's
+   * friction: the one that is worst at the start may not be so at the top. A check that is far from
+   * its limit even in its worst sample is climbed from there alone.
    *
    * @param enough a utilisation beyond which no more need be looked for
    */
@@ -203,15 +204,21 @@ final class Survey {
       }
     }
     for (double[] start : starts) {
-      if (one.worst > enough) {
-        return;
+      for (Creep creep : frictions(rig)) {
+        if (one.worst > enough) {
+          return;
+        }
+        climb(check, start, creep);
       }
-      Creep creep = worstCreep(box.at(start), one.kind);
-      double[] top =
-          Climb.from(
-              start, there -> Trial.of(rig, box.at(there), creep).held(one.kind).utilisation());
-      one.take(worstFriction(rig, box.at(top)).get(check), top);
     }
+  }
+
+  private void climb(int check, double[] start, Creep creep) {
+    Found one = found.get(check);
+    double[] top =
+        Climb.from(
+            start, there -> Trial.of(rig, box.at(there), creep).held(one.kind).utilisation());
+    one.take(worstFriction(rig, box.at(top)).get(check), top);
   }
 
   private double[] worstSample(int check, int part) {
@@ -224,19 +231,6 @@ final class Survey {
       }
     }
     return shares[worst];
-  }
-
-  private Creep worstCreep(Point point, CheckKind kind) {
-    Creep worst = Creep.NONE;
-    double most = 0;
-    for (Creep creep : frictions(rig)) {
-      double of = Trial.of(rig, point, creep).held(kind).utilisation();
-      if (of > most) {
-        most = of;
-        worst = creep;
-      }
-    }
-    return worst;
   }
 
   /** Each check with the state of friction that is worst for it. */

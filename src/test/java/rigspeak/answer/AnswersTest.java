@@ -607,10 +607,11 @@ class AnswersTest {
               "the weakest wood",
               "wet bark",
               "a sling that hangs free",
-              "the least rating of slings",
+              "the least sling rating",
               "choke angle one two zero degrees",
               "a sling two centimeters thick",
-              "a limb without weight")) {
+              "a limb without weight",
+              "no slack")) {
         assertTrue(text.contains(taken), text);
       }
     }

@@ -674,6 +674,13 @@ final class Situations {
     all.add(new Reply.StandingBy());
     all.add(new Reply.Listening());
     all.add(new Reply.FallenAsleep());
+    for (List<Place> judged : List.of(List.<Place>of(), List.of(Place.redirectNumber(1)))) {
+      all.add(new Reply.GoesOn("", Place.redirectNumber(2), judged));
+      all.add(new Reply.GoesOn("limb ten inches by tape", Place.redirectNumber(2), judged));
+    }
+    for (Reply.BeginsAnew.Why why : Reply.BeginsAnew.Why.values()) {
+      all.add(new Reply.BeginsAnew(why));
+    }
     for (Meaning.Trouble trouble : Meaning.Trouble.values()) {
       all.add(new Reply.CannotHear(trouble));
     }

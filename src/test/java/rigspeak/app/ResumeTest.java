@@ -143,7 +143,7 @@ class ResumeTest {
   @Test
   void withoutAJournalANewOneBegins() throws IOException {
     assertEquals(
-        "There is no talk to go on with. A new one begins. Nothing is known yet.",
+        "There is no talk to go on with. I begin anew. Nothing is known yet.",
         answers(resume(List.of())).get(0));
     assertEquals(
         "I go on from the record. Redirect one. Nothing was said yet. Nothing is checked."
@@ -190,7 +190,7 @@ class ResumeTest {
     List<String> answers = answers(resume(List.of("read back")));
     assertEquals(
         List.of(
-            "The last talk was held by another version of me. A new one begins. Nothing is known"
+            "The last talk was held by another version of me. I begin anew. Nothing is known"
                 + " yet.",
             "Redirect one. Nothing has been said of it."),
         answers);

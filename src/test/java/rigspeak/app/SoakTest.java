@@ -1,20 +1,30 @@
 package rigspeak.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.Ear;
+import rigspeak.journal.CrewFolder;
 
 /** A conversation of many hours must leave the program as large as it was; here some minutes. */
 class SoakTest {
-  private static final double SECONDS = 480;
-  private static final int LOOKS = 12;
+  private static final double SECONDS = 900;
+  private static final double REST_SECONDS = 45;
+  private static final int LOOKS = 18;
+
+  @TempDir Path folder;
 
   @Test
   void nothingGrowsWhileOneTalks() throws Exception {
@@ -27,14 +37,23 @@ class SoakTest {
             "03-ground-stem",
             "12-ground-read-back",
             "14-climber-check")) {
-      recordings.add(WavFile.read(java.nio.file.Path.of("demo-data/one-day", name + ".wav")));
+      recordings.add(WavFile.read(Path.of("demo-data/one-day", name + ".wav")));
     }
     Grammar grammar = Grammar.bundled();
-    List<Footprint> seen =
-        new Soak(grammar, Ear.open(grammar), new Mouth())
-            .run(recordings, SECONDS, LOOKS, look -> {});
+    List<Footprint> seen;
+    try (Scribe scribe =
+        new JournalScribe(
+            new CrewFolder(folder, "soak"),
+            Clock.systemUTC(),
+            new PrintWriter(Writer.nullWriter()))) {
+      seen =
+          new Soak(grammar, Ear.open(grammar), new Mouth(), scribe)
+              .run(recordings, SECONDS, REST_SECONDS, LOOKS, look -> {})
+              .looks();
+    }
 
     assertEquals(LOOKS, seen.size());
+    assertTrue(seen.stream().anyMatch(look -> look.noiseMegabytes() > 0), "also in noise");
     assertEquals(List.of(), Footprint.growing(seen), seen.toString());
   }
 
@@ -54,7 +73,12 @@ class SoakTest {
         .mapToObj(
             i ->
                 new Footprint(
-                    60 * i, 80 + heap * i, 300 + resident * i, 12 + threads * i, 9 + handles * i))
+                    60 * i,
+                    80 + heap * i,
+                    Double.NaN,
+                    300 + resident * i,
+                    12 + threads * i,
+                    9 + handles * i))
         .toList();
   }
 }

@@ -83,8 +83,12 @@ class SuppliedTest {
         "friction.csv | contact,low,nominal,high,source@bark_smooth,0.9,0.9,0.9,own  | false",
         "choke.csv    | from_deg,start_counts,factor,source@0,yes,1,own        | true",
         "bend.csv     | bend_over_rope,factor,source@1,1,own                   | true",
-        "wood.csv     | species,specific_gravity,bending_mpa,stiffness_mpa,compression_mpa,shear_mpa,source@\"Oak, white\",0.6,190,25000,94,30,own | true",
-        "wood.csv     | species,specific_gravity,bending_mpa,stiffness_mpa,compression_mpa,shear_mpa,source@\"Oak, bur\",0.6,190,25000,94,30,own   | false",
+        "wood.csv     |"
+            + " species,specific_gravity,bending_mpa,stiffness_mpa,compression_mpa,shear_mpa,source@\"Oak,"
+            + " white\",0.6,190,25000,94,30,own | true",
+        "wood.csv     |"
+            + " species,specific_gravity,bending_mpa,stiffness_mpa,compression_mpa,shear_mpa,source@\"Oak,"
+            + " bur\",0.6,190,25000,94,30,own   | false",
       })
   void aSuppliedNumberThatCountsIsToldWithTheVerdict(String file, String rows, boolean counts)
       throws IOException {

@@ -146,6 +146,7 @@ class ResolutionTest {
   @CsvSource({
     "LIMB_LENGTH, length_unsaid",
     "SEAT, seat_unsaid",
+    "SLACK, slack_unsaid",
     "BARK, bark_unsaid",
     "CHOKE_ANGLE, choke_angle_unsaid",
     "CONNECTOR_LIES, connector_unsaid",
@@ -153,7 +154,7 @@ class ResolutionTest {
     "SLING_RATING, sling_unrated"
   })
   void whatIsTakenForGrantedIsNamed(Slot slot, String source) {
-    Rig whole = Spoken.with(STOUT, "choke angle 110 by tape\nconnector in line");
+    Rig whole = Spoken.with(STOUT, "choke angle 110 by tape\nconnector in line\nno slack");
     assertEquals(List.of(), Resolved.known(whole).assumptions());
     ResolvedRig rig = Resolved.known(whole.without(slot));
     assertEquals(

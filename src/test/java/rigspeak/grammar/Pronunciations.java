@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The phones of words, from the recogniser's own dictionary and the words that it lacks. */
-final class Pronunciations {
+public final class Pronunciations {
   private static final String GENERAL = "/edu/cmu/sphinx/models/en-us/cmudict-en-us.dict";
   private static final String OWN = "/rigspeak/grammars/rigspeak.dict";
 
@@ -20,7 +20,7 @@ final class Pronunciations {
 
   private Pronunciations() {}
 
-  static Pronunciations all() {
+  public static Pronunciations all() {
     Pronunciations pronunciations = general();
     pronunciations.take(OWN);
     return pronunciations;
@@ -57,7 +57,7 @@ final class Pronunciations {
         .add(List.of(parts).subList(1, parts.length));
   }
 
-  Map<String, List<List<String>>> byWord() {
+  public Map<String, List<List<String>>> byWord() {
     return byWord;
   }
 

@@ -2,6 +2,7 @@ package rigspeak.hearing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.frontend.FloatData;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.tiedmixture.MixtureComponentSet;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.tiedmixture.PrunableMixtureComponent;
@@ -46,11 +47,15 @@ class CodeBookTest {
       components.add(ofStream);
     }
     MixtureComponentSet theirs = new MixtureComponentSet(components, top);
-    CodeBook ours = new CodeBook(means, variances, LEAST_VARIANCE, top);
+    CodeBook ours = new CodeBook(3, means, variances, LEAST_VARIANCE, top);
     for (int i = 0; i < FRAMES; i++) {
       FloatData frame = new FloatData(numbers(dice, STREAMS * SIZE, -3, 3), 16_000, 160L * (i + 1));
       theirs.updateTopScores(frame);
-      ours.hear(frame);
+      // Every other one is a frame that remembers, and is asked twice.
+      Data heard = i % 2 == 0 ? frame : HeardFrame.of(frame);
+      ours.hear(heard);
+      ours.hear(new FloatData(new float[STREAMS * SIZE], 16_000, 0));
+      ours.hear(heard);
       for (int stream = 0; stream < STREAMS; stream++) {
         for (int place = 0; place < top; place++) {
           assertEquals(theirs.getTopGauId(stream, place), ours.number(stream, place));

@@ -28,6 +28,8 @@ import rigspeak.grammar.Grammar;
 final class EarTest {
   private static final Path CORPUS = Path.of("src/test/resources/corpus");
 
+  private static final Sound QUIET = Sound.silence(1);
+
   private static Ear ear;
   private static Sound clip;
   private static List<String> clipWords;
@@ -107,6 +109,34 @@ final class EarTest {
     Heard only = hear(wav, Expected.only("limb_diameter"));
     if (only instanceof Heard.Words taken) {
       assertFalse(taken.words().contains("limb"), "it is not open: " + taken);
+    }
+  }
+
+  @Test
+  void whatWasGotReadyBesideSomethingElseIsHeardAlike() throws IOException {
+    Expected answer = Expected.answerFor("limb_diameter");
+    for (Expected soon : List.of(answer, Expected.answerFor("out"), Expected.call())) {
+      try (Listening listening = ear.listen(Sound.joined(List.of(clip, QUIET)).stream())) {
+        listening.expectSoon(soon);
+        Heard heard = listening.next(answer).orElseThrow();
+
+        assertEquals(clipWords, assertInstanceOf(Heard.Words.class, heard).words());
+      }
+    }
+  }
+
+  @Test
+  void whoeverWaitsForWhatCouldNotBeGotReadyIsTold() throws IOException {
+    try (Listening listening = ear.listen(Sound.joined(List.of(clip, QUIET)).stream())) {
+      listening.expectSoon(Expected.only("no_such_slot"));
+
+      IllegalArgumentException fault =
+          assertThrows(IllegalArgumentException.class, () -> listening.next(Expected.anything()));
+      assertEquals("the grammar has no rule named no_such_slot_value", fault.getMessage());
+
+      // It is told once, and what can be heard is heard.
+      Heard heard = listening.next(Expected.anything()).orElseThrow();
+      assertEquals(clipWords, assertInstanceOf(Heard.Words.class, heard).words());
     }
   }
 

@@ -12,9 +12,13 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
 import java.security.MessageDigest;
 import java.time.Clock;
 import java.time.Duration;
@@ -33,7 +37,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import rigspeak.journal.Event.Answer;
 import rigspeak.journal.Event.Came;
 import rigspeak.journal.Journal.Kept;
@@ -345,6 +351,29 @@ class JournalTest {
   void aFolderThatCannotBeMadeIsTold() throws IOException {
     Files.writeString(folder.resolve("journals"), "a file where a folder should be");
     assertEquals(NotKept.Why.FAILED, whyNot());
+  }
+
+  /** What Java and Linux say of folders that may only be read, and of full disks. */
+  static List<Arguments> faults() {
+    return List.of(
+        Arguments.of(new AccessDeniedException("f"), NotKept.Why.READ_ONLY),
+        Arguments.of(new ReadOnlyFileSystemException(), NotKept.Why.READ_ONLY),
+        Arguments.of(
+            new FileSystemException("f", null, "Read-only file system"), NotKept.Why.READ_ONLY),
+        Arguments.of(
+            new FileSystemException("f", null, "Operation not permitted"), NotKept.Why.READ_ONLY),
+        Arguments.of(new IOException("No space left on device"), NotKept.Why.DISK_FULL),
+        Arguments.of(new IOException("Disk quota exceeded"), NotKept.Why.DISK_FULL),
+        Arguments.of(new IOException("File too large"), NotKept.Why.DISK_FULL),
+        Arguments.of(new OverlappingFileLockException(), NotKept.Why.IN_USE),
+        Arguments.of(new IOException("Input/output error"), NotKept.Why.FAILED),
+        Arguments.of(new IOException((String) null), NotKept.Why.FAILED));
+  }
+
+  @ParameterizedTest
+  @MethodSource("faults")
+  void theKindOfAFaultIsKnown(Exception fault, NotKept.Why why) {
+    assertEquals(why, NotKept.of(folder, fault).why());
   }
 
   @Test
