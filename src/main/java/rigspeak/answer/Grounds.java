@@ -127,7 +127,7 @@ final class Grounds {
   private static String provenance(Source.Provenance provenance) {
     return switch (provenance) {
       case PUBLISHED -> "published figures";
-      case COMPUTED -> "textbook formulas";
+      case COMPUTED -> "formulas";
       case COMMON_PRACTICE -> "common practice";
       case MEMORY -> "memory";
       case JUDGEMENT -> "judgment";
