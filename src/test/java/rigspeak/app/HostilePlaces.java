@@ -102,12 +102,12 @@ final class HostilePlaces {
   List<Place> all() {
     return List.of(
         place("wav", 3_000, 2_000_000, new Hostile(sounds()), 40 * MEGABYTE, 80, this::wav),
-        place("words", 4_000, 2_000_000, lines(), 200 * MEGABYTE, 200, HostilePlaces::words),
+        place("words", 3_000, 2_000_000, lines(), 200 * MEGABYTE, 200, HostilePlaces::words),
         place("talk", 400, 100_000, talks(), 800 * MEGABYTE, 20_000, HostilePlaces::talk),
-        place("unsaid", 1_500, 500_000, lines(), 800 * MEGABYTE, 2_000, HostilePlaces::unsaid),
-        place("plan", 150, 40_000, plans(), 1_500 * MEGABYTE, 20_000, this::plan),
+        place("unsaid", 800, 500_000, lines(), 800 * MEGABYTE, 2_000, HostilePlaces::unsaid),
+        place("plan", 80, 40_000, plans(), 1_500 * MEGABYTE, 20_000, this::plan),
         place("profile", 2_000, 1_000_000, profiles(), 10 * MEGABYTE, 200, this::profile),
-        place("trainee", 1_500, 500_000, trainees(), 30 * MEGABYTE, 300, this::trainee),
+        place("trainee", 1_000, 500_000, trainees(), 30 * MEGABYTE, 300, this::trainee),
         place("journal", 300, 100_000, journals(), 900 * MEGABYTE, 2_000, this::journal),
         place("tables", 1_500, 500_000, tables(), 20 * MEGABYTE, 200, HostilePlaces::tables),
         place("grammar", 100, 20_000, grammars(), 1_500 * MEGABYTE, 2_000, HostilePlaces::grammar),
