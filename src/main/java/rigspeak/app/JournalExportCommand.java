@@ -20,12 +20,15 @@ import rigspeak.journal.CrewFolder;
     mixinStandardHelpOptions = true,
     description = {
       "A day of the journal as a table (.csv), or as a report (.md) with a picture of each rig",
-      "that was judged, beside it as FILE-1.svg and so on."
+      "that was judged, beside it as FILE-1.svg and so on. A talk that was held with the crew's own",
+      "tables or grammar needs them here, too."
     })
 final class JournalExportCommand implements Callable<Integer> {
   @Mixin private JournalOptions journal;
 
   @Mixin private JournalDay day;
+
+  @Mixin private final Supplied supplied = new Supplied();
 
   @Option(
       names = "--out",
@@ -45,7 +48,7 @@ final class JournalExportCommand implements Callable<Integer> {
           spec.commandLine(), "A journal is written as .csv or .md, not as " + out + ".");
     }
     CrewFolder crew = journal.crewFolder();
-    JournalReport report = JournalReport.of(crew, day.of(crew));
+    JournalReport report = JournalReport.of(crew, day.of(crew), supplied.load());
     if (ending.equals("csv")) {
       write(out, report.csv());
       return 0;

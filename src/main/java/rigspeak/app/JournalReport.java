@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import rigspeak.answer.PageWords;
+import rigspeak.dialogue.Attention;
 import rigspeak.drawing.RigDrawing;
 import rigspeak.drawing.Subject;
-import rigspeak.grammar.Grammar;
 import rigspeak.journal.CrewFolder;
 import rigspeak.journal.Entry;
 import rigspeak.journal.Event;
@@ -48,8 +48,11 @@ final class JournalReport {
   /**
    * Reads a day. Its conversations are played again, from where they began, if need be on a day
    * before: the pictures are of the rigs that come of it.
+   *
+   * @param loaded the words and numbers that they were held with
    */
-  static JournalReport of(CrewFolder crew, LocalDate day) throws IOException {
+  static JournalReport of(CrewFolder crew, LocalDate day, Supplied.Loaded loaded)
+      throws IOException {
     List<Entry> before = new ArrayList<>();
     for (LocalDate each : crew.days()) {
       if (each.isBefore(day)) {
@@ -69,9 +72,9 @@ final class JournalReport {
     talks.removeIf(talk -> talk.stream().noneMatch(entries::contains));
     Map<Entry, PathVerdict> verdicts = new HashMap<>();
     boolean allPlayed = true;
-    Grammar grammar = Grammar.bundled();
     for (List<Entry> talk : talks) {
-      allPlayed &= play(new Session(grammar), talk, verdicts);
+      Session session = new Session(loaded, Attention.alwaysOpen(), Scribe.none());
+      allPlayed &= play(session, talk, verdicts);
     }
     return new JournalReport(crew, day, entries, verdicts, allPlayed);
   }

@@ -47,7 +47,8 @@ final class JournalShowCommand implements Callable<Integer> {
   }
 
   private static void line(PrintWriter out, String time, String word, String what) {
-    out.println(String.format(Locale.ROOT, "%-8s  %-9s %s", time, word, what).stripTrailing());
+    out.println(
+        Shown.of(String.format(Locale.ROOT, "%-8s  %-9s %s", time, word, what).stripTrailing()));
   }
 
   /** By the clock of whoever reads. */

@@ -43,7 +43,7 @@ class KillTest {
   private static final int SOON_MILLIS = 25;
 
   /** The others at any time, also while the tool starts. */
-  private static final int ANY_MILLIS = 1_500;
+  private static final int ANY_MILLIS = 900;
 
   /** No two that follow each other are alike. A correction and the lanyard gate wait for affirm. */
   private static final List<String> SCRIPT =
@@ -171,7 +171,7 @@ class KillTest {
   private int talk(Tool tool, int from) throws IOException {
     int next = from;
     while (next < SCRIPT.size()) {
-      if (kills < KILLS && dice.nextInt(10) == 0) {
+      if (kills < KILLS && dice.nextInt(6) == 0) {
         tool.killWithin(SOON_MILLIS);
       }
       if (!tool.answers(SCRIPT.get(next))) {

@@ -318,6 +318,14 @@ class ResumeTest {
     assertTrue(verified.out().endsWith("As it was written.\n"), verified.out());
   }
 
+  /** A record from somebody else must not paint over what is printed. */
+  @Test
+  void whatIsShownSteersNoTerminal() throws IOException {
+    write(Instant.now(), new Event.Began("1"), said("limb\u001b[2K\rGood to load", "No."));
+    Cli shown = Cli.run("journal", "show", "--crew", "oak", "--journal", folder);
+    assertTrue(shown.out().contains("typed     limb\uFFFD[2K\uFFFDGood to load\n"), shown.out());
+  }
+
   @Test
   void aDayIsTakenAlongAsATable() throws IOException {
     type(TALK);
