@@ -14,7 +14,6 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -193,26 +192,15 @@ final class GroundCommand implements Callable<Integer> {
 
   private void listen(Grammar grammar, Session session, Stage stage, Report report)
       throws IOException, NoSuchDevice {
-    PrintWriter err = spec.commandLine().getErr();
-    hearing.read(err);
-    Supplier<Ear> ear = new Ahead<>(() -> hearing.open(grammar, err));
-    Mouth mouth = new Mouth();
-    new LiveConversation(
+    live.conversation(
+            grammar,
             session,
-            Key.on(System.in),
+            hearing,
             waiting,
-            () -> {
-              Rehearsal.begin(grammar, mouth);
-              return ear.get();
-            },
-            mouth,
-            live.pause(),
-            live.lines(),
             (verb, exchange) -> {
               stage.exchange(verb, exchange);
               report.exchange(verb, exchange);
-            },
-            err)
+            })
         .run(() -> session.begin().stream().toList());
   }
 

@@ -258,13 +258,12 @@ final class LiveConversation {
     }
 
     /**
-     * What a recogniser is worth after a fault nobody knows, so it is loaded again: for some
-     * seconds it is deaf. The old one has to go first, there is no room for two.
+     * What a recogniser is worth after a fault nobody knows, so another is loaded: for some seconds
+     * it is deaf.
      */
     private void hearAnew(Throwable fault) throws IOException {
       listening.close();
       session.streamEnded();
-      ear = null;
       Exchange failed = session.failed(Mishap.EAR_FAILED, "hearing", fault);
       tell(failed);
       speaking.play(mouth.speak(failed, session.manner().pace()));

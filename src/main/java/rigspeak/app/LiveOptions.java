@@ -2,7 +2,10 @@ package rigspeak.app;
 
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.io.PrintWriter;
 import java.util.List;
+import java.util.Queue;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -11,9 +14,11 @@ import rigspeak.audio.Devices;
 import rigspeak.audio.Loudspeaker;
 import rigspeak.audio.Microphone;
 import rigspeak.audio.NoSuchDevice;
+import rigspeak.grammar.Grammar;
 import rigspeak.hearing.ClosingPause;
+import rigspeak.hearing.Ear;
 
-/** Which microphone and loudspeaker, and how long a silence ends what is said. */
+/** Which microphone and loudspeaker, and how long a silence ends what is said on them. */
 final class LiveOptions {
   private static final long FIRST_WAIT_MILLIS = 500;
   private static final long LONGEST_WAIT_MILLIS = 8_000;
@@ -58,6 +63,40 @@ final class LiveOptions {
   /** The devices of the wished names, looked for ever more seldom once they are lost. */
   LiveConversation.Lines lines() {
     return new NamedLines();
+  }
+
+  /**
+   * A conversation over them. The ear is loaded beside the voice, and a rehearsal is held once the
+   * devices are there.
+   *
+   * @param typed what somebody else types for the climber
+   * @param report is told each exchange before it is spoken
+   */
+  LiveConversation conversation(
+      Grammar grammar,
+      Session session,
+      EarOptions hearing,
+      Queue<String> typed,
+      ExchangeListener report)
+      throws IOException {
+    ClosingPause pause = pause();
+    PrintWriter err = spec.commandLine().getErr();
+    hearing.read(err);
+    Supplier<Ear> ears = new Ahead<>(() -> hearing.open(grammar, err));
+    Mouth mouth = new Mouth();
+    return new LiveConversation(
+        session,
+        Key.on(System.in),
+        typed,
+        () -> {
+          Rehearsal.begin(grammar, mouth);
+          return ears.get();
+        },
+        mouth,
+        pause,
+        lines(),
+        report,
+        err);
   }
 
   private final class NamedLines implements LiveConversation.Lines {

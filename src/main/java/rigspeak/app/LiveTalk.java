@@ -1,7 +1,6 @@
 package rigspeak.app;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.function.Supplier;
@@ -12,8 +11,6 @@ import picocli.CommandLine.Spec;
 import rigspeak.audio.NoSuchDevice;
 import rigspeak.dialogue.Attention;
 import rigspeak.grammar.Grammar;
-import rigspeak.hearing.ClosingPause;
-import rigspeak.hearing.Ear;
 
 /** How a live conversation is held, whether it begins or goes on. */
 final class LiveTalk {
@@ -49,25 +46,7 @@ final class LiveTalk {
    */
   void hold(Grammar grammar, Session session, Supplier<List<Exchange>> beginning)
       throws IOException, NoSuchDevice {
-    ClosingPause pause = live.pause();
     keeping.begin();
-    PrintWriter err = spec.commandLine().getErr();
-    hearing.read(err);
-    Supplier<Ear> ear = new Ahead<>(() -> hearing.open(grammar, err));
-    Mouth mouth = new Mouth();
-    new LiveConversation(
-            session,
-            Key.on(System.in),
-            new ArrayDeque<>(),
-            () -> {
-              Rehearsal.begin(grammar, mouth);
-              return ear.get();
-            },
-            mouth,
-            pause,
-            live.lines(),
-            report(),
-            err)
-        .run(beginning);
+    live.conversation(grammar, session, hearing, new ArrayDeque<>(), report()).run(beginning);
   }
 }

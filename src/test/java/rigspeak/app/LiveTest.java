@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -19,6 +20,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import rigspeak.answer.LineNotice;
 import rigspeak.answer.Mishap;
 import rigspeak.audio.Devices;
@@ -34,6 +36,9 @@ import rigspeak.dialogue.Pace;
 import rigspeak.grammar.Grammar;
 import rigspeak.hearing.ClosingPause;
 import rigspeak.hearing.Ear;
+import rigspeak.journal.CrewFolder;
+import rigspeak.journal.Entry;
+import rigspeak.journal.Event;
 import rigspeak.speaking.EarSound;
 import rigspeak.speaking.FreeTtsVoice;
 import rigspeak.speaking.Voice;
@@ -59,6 +64,8 @@ class LiveTest {
   }
 
   /** A headset is pulled out in the middle of a word and comes back at the fourth look. */
+  @TempDir Path folder;
+
   @Test
   void whatWasSaidBeforeTheHeadsetWasLostStandsAndNothingHalfSaidIsTaken() throws Exception {
     Sound stem = recording("03-ground-stem");
@@ -282,6 +289,34 @@ class LiveTest {
     Sound sentence = voice.speak(Mishap.VOICE_FAILED.text(), rigspeak.speaking.Pace.ORDINARY);
     assertEquals(
         Sound.joined(List.of(EarSound.NOT_UNDERSTOOD.sound(), sentence)), failing.instead());
+  }
+
+  /** What failed is in the record, whether it was the ear or a device. */
+  @Test
+  void aLostDeviceIsWrittenDown() throws Exception {
+    VirtualLine pulled = new VirtualLine("first");
+    VirtualLine back = new VirtualLine("second");
+    Boom first = new Boom(pulled, pulled::lose);
+    Boom second = new Boom(back, () -> back.say(recording("12-ground-read-back")));
+    VirtualLine broken = new VirtualLine("loudspeaker");
+    VirtualLine sound = new VirtualLine("another");
+    broken.lose();
+    CrewFolder crew = new CrewFolder(folder, "oak");
+    try (Scribe scribe = new JournalScribe(crew, Clock.systemUTC(), new PrintWriter(remarks))) {
+      converse(
+          new Plugged(List.of(first, second), List.of(broken, sound), 0),
+          new Session(grammar, Attention.alwaysOpen(), scribe),
+          new Key());
+    }
+
+    List<String> failed =
+        crew.entries(crew.days().get(0)).stream()
+            .map(Entry::event)
+            .filter(Event.Failed.class::isInstance)
+            .map(event -> ((Event.Failed) event).what())
+            .toList();
+    assertEquals(List.of("loudspeaker", "microphone"), failed);
+    assertEquals(List.of("read back"), heard());
   }
 
   /** Where not even that could be made there is a sound. */
