@@ -186,7 +186,7 @@ class HiddenWorstTest {
       search.move(steps);
       tally.drawn += search.tried();
       tally.points += search.points();
-      Optional<SaidRope> just = search.justGood();
+      Optional<SaidRope> just = search.worstGood();
       if (just.isPresent()) {
         Optional<PathVerdict> good = checked(just.get());
         tally.good += good.isPresent() ? 1 : 0;
@@ -204,5 +204,6 @@ class HiddenWorstTest {
     tally.report(what);
     assertEquals(List.of(), tally.over);
     assertTrue(tally.drawn >= searches * steps / 2, () -> tally.drawn + " ropes");
+    assertTrue(tally.good >= searches / 2, () -> "only " + tally.good + " good ropes to search");
   }
 }

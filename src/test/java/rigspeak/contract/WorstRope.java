@@ -25,12 +25,20 @@ final class WorstRope {
   /** Less than a share that is missed is worth. */
   private static final double PULL = 0.03;
 
+  /** So much a rope that is not good is worth less; else the walk would end beside the margin. */
+  private static final double NOT_GOOD = 0.01;
+
   private final SplittableRandom random;
   private final int seed;
   private final int evaluations;
   private double[] here = new double[RopeDraw.SIDES];
   private Look look = new Look(0, 0, List.of());
   private double score = -1;
+
+  /** The good rope with the most hidden in it that the walk came by. */
+  private Optional<double[]> good = Optional.empty();
+
+  private double hiddenInGood;
   private int tried;
   private long points;
 
@@ -53,7 +61,12 @@ final class WorstRope {
     double whenJustGood() {
       return judges <= WELL_WITHIN
           ? hidden
-          : WELL_WITHIN * missed() - PULL * (judges - WELL_WITHIN);
+          : WELL_WITHIN * missed() - PULL * (judges - WELL_WITHIN) - NOT_GOOD;
+    }
+
+    /** Whether the judge would call it good. */
+    boolean isGood() {
+      return judges > 0 && judges <= WELL_WITHIN;
     }
   }
 
@@ -72,6 +85,10 @@ final class WorstRope {
       }
       double[] there = step < steps / 6 || score <= 0 ? anywhere() : near();
       Look found = look(RopeDraw.of(there));
+      if (found.isGood() && found.hidden() > hiddenInGood) {
+        hiddenInGood = found.hidden();
+        good = Optional.of(there);
+      }
       double worth = free ? found.missed() : found.whenJustGood();
       if (worth >= score) {
         score = worth;
@@ -134,11 +151,9 @@ final class WorstRope {
     return Talk.with(Talk.BRIEF).sayAll(rope).rope();
   }
 
-  /** The worst rope found, if the judge would call it good. */
-  Optional<SaidRope> justGood() {
-    return look.judges() > 0 && look.judges() <= WELL_WITHIN
-        ? Optional.of(RopeDraw.of(here))
-        : Optional.empty();
+  /** The worst good rope of the walk, if it came by any. */
+  Optional<SaidRope> worstGood() {
+    return good.map(RopeDraw::of);
   }
 
   Look look() {
