@@ -43,8 +43,13 @@ public final class Ear {
   /** So many of the rows that sound most alike are held beside the best. */
   private static final int MOST_RIVALS = 16;
 
-  /** Held for good: the level of a logger that nobody holds is forgotten with it. */
-  private static final Logger SPHINX = Logger.getLogger("edu.cmu.sphinx");
+  /**
+   * Those of the recogniser's classes, and of what is configured by the file {@code ear.xml}, which
+   * are named after it. Held for good: the level of a logger that nobody holds is forgotten with
+   * it, and then the recogniser tells the user its life story.
+   */
+  private static final List<Logger> LOGGERS =
+      List.of(Logger.getLogger("edu.cmu.sphinx"), Logger.getLogger("ear"));
 
   private final Grammar grammar;
   private final UtteranceSource source;
@@ -76,9 +81,10 @@ public final class Ear {
     this.grammar = grammar;
     this.caution = caution;
     this.open = first.parts();
-    SPHINX.setLevel(Level.SEVERE);
     try {
       manager = new ConfigurationManager(configuration);
+      // The manager sets levels of its own.
+      LOGGERS.forEach(logger -> logger.setLevel(Level.SEVERE));
       dictionary = manager.lookup("dictionary");
       Set<String> words = allWords(grammar);
       words.addAll(callCheck.words());

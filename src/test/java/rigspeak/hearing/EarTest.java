@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.logging.Level;
+import java.util.logging.LogManager;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -192,6 +194,15 @@ final class EarTest {
     for (Heard heard : hear(Sound.of(samples).stream(), Expected.anything())) {
       assertTrue(
           heard instanceof Heard.TooQuiet || heard instanceof Heard.Silence, heard::toString);
+    }
+  }
+
+  /** A level is forgotten with its logger, where nobody holds it. */
+  @Test
+  void theRecogniserKeepsItsLifeStoryToItself() {
+    System.gc();
+    for (String name : List.of("edu.cmu.sphinx", "ear")) {
+      assertEquals(Level.SEVERE, LogManager.getLogManager().getLogger(name).getLevel(), name);
     }
   }
 
