@@ -2,13 +2,8 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.decoder.Decoder;
 import edu.cmu.sphinx.decoder.search.Token;
-import edu.cmu.sphinx.frontend.FloatData;
-import edu.cmu.sphinx.linguist.HMMSearchState;
-import edu.cmu.sphinx.linguist.acoustic.HMMState;
 import edu.cmu.sphinx.result.Result;
-import java.util.ArrayDeque;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import rigspeak.audio.Sound;
@@ -42,22 +37,6 @@ final class Aligner {
         ? Optional.empty()
         : result.getResultTokens().stream()
             .max(Comparator.comparingDouble(Token::getScore))
-            .map(Aligner::followed);
-  }
-
-  private static Aligned followed(Token end) {
-    Deque<Aligned.Frame> frames = new ArrayDeque<>();
-    for (Token token = end; token != null; token = token.getPredecessor()) {
-      if (token.isEmitting()) {
-        HMMState state = ((HMMSearchState) token.getSearchState()).getHMMState();
-        if (!state.getHMM().getBaseUnit().isFiller()) {
-          frames.push(
-              new Aligned.Frame(
-                  FloatData.toFloatData(token.getData()).getValues(), (int) state.getMixtureId()));
-        }
-      }
-    }
-    return new Aligned(
-        List.of(end.getWordPathNoFiller().strip().split("\\s+", -1)), List.copyOf(frames));
+            .map(Aligned::along);
   }
 }

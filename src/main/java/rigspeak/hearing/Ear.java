@@ -58,7 +58,7 @@ public final class Ear {
   private final Search search;
   private final Search beside;
   private final KeptLinguist linguist;
-  private final CepstralMean mean;
+  private final CepstralNorm norm;
   private final SpeakerTransform speaker;
   private final Decoder decoder;
   private final KeptDictionary dictionary;
@@ -70,6 +70,11 @@ public final class Ear {
   private BiConsumer<List<String>, Acceptance.Evidence> watched = (words, evidence) -> {};
   private final ConfigurationManager manager;
   private Levels levels = Levels.unknown();
+  private CepstrumMap profile = CepstrumMap.none();
+
+  /** Nothing is learned from the warm-up. */
+  private Optional<LearnedVoice> learned = Optional.empty();
+
   private final Map<Expected, WordGraph> graphs = new HashMap<>();
   private List<Expected> open;
   private boolean onlyCall;
@@ -97,7 +102,7 @@ public final class Ear {
       search = manager.lookup("search");
       beside = manager.lookup("besideSearch");
       linguist = manager.lookup("linguist");
-      mean = manager.lookup("mean");
+      norm = manager.lookup("norm");
       speaker = manager.lookup("speaker");
       acceptance = manager.lookup("acceptance");
       AcousticModel model = manager.lookup("acousticModel");
@@ -157,22 +162,39 @@ public final class Ear {
     if (!profile.model().equals(densities().fingerprint())) {
       return false;
     }
-    speaker.use(profile.map());
+    this.profile = profile.map();
     levels = profile.levels();
-    mean.forget();
+    forgetVoices();
     return true;
   }
 
   /** Hears without any profile from the next stream on. */
   void useNone() {
-    speaker.use(CepstrumMap.none());
+    profile = CepstrumMap.none();
     levels = Levels.unknown();
-    mean.forget();
+    forgetVoices();
   }
 
-  /** Forgets the mean of the voices heard so far. */
+  /** Forgets what was learned of the voices heard so far. */
   void forgetVoices() {
-    mean.forget();
+    norm.forget();
+    awaitReady();
+    learned = Optional.of(new LearnedVoice(densities()));
+    speaker.use(profile);
+  }
+
+  /** Learns from a row that was taken, beside whatever else goes on. */
+  private void learnFrom(Recognised.Row row) {
+    // What woke it was perhaps not meant for it.
+    if (!onlyCall) {
+      learned.ifPresent(
+          voice ->
+              beside(
+                  () -> {
+                    voice.learn(Aligned.along(row.end()));
+                    speaker.use(voice.map().after(profile));
+                  }));
+    }
   }
 
   /** How loud the person and the place are thought to be. */
@@ -205,7 +227,12 @@ public final class Ear {
 
   /** The same with another pause that ends an utterance. */
   public Listening listen(SoundStream stream, ClosingPause pause) {
-    return new Utterances(this, stream, pause);
+    return new Utterances(this, stream, pause, this::learnFrom);
+  }
+
+  /** The same, and nothing is learned of the voice. */
+  Listening listenOnly(SoundStream stream) {
+    return new Utterances(this, stream, ClosingPause.ORDINARY, row -> {});
   }
 
   /** Shows every row that was found and what spoke for it, taken or not, for measurements. */
@@ -248,10 +275,11 @@ public final class Ear {
    * something next waits for it to end, and is told if it failed.
    */
   void expectSoon(Expected expected) {
-    beingReadied =
-        beingReadied
-            .exceptionally(failure -> null)
-            .thenRunAsync(() -> expectNow(expected), Ear::aside);
+    beside(() -> expectNow(expected));
+  }
+
+  private void beside(Runnable work) {
+    beingReadied = beingReadied.exceptionally(failure -> null).thenRunAsync(work, Ear::aside);
   }
 
   private static void aside(Runnable work) {
@@ -325,7 +353,7 @@ public final class Ear {
 
   private static Recognised better(Recognised one, Recognised other) {
     if (one instanceof Recognised.Row first && other instanceof Recognised.Row second) {
-      return second.score() > first.score() ? second : first;
+      return second.end().getScore() > first.end().getScore() ? second : first;
     }
     return other instanceof Recognised.Row ? other : one;
   }
@@ -354,7 +382,7 @@ public final class Ear {
     return new Recognised.Row(
         part,
         words,
-        ended.get().getScore(),
+        ended.get(),
         new Acceptance.Evidence(
             Double.POSITIVE_INFINITY,
             lead(ended.get(), other),
@@ -418,13 +446,13 @@ public final class Ear {
      * The likeliest row of words that the grammar allows.
      *
      * @param part what was expected in which it was found
-     * @param score how likely it is, in Sphinx4's logarithm
+     * @param end the last step of its path
      * @param evidence whether it is what was said
      */
-    record Row(Expected part, List<String> words, float score, Acceptance.Evidence evidence)
+    record Row(Expected part, List<String> words, Token end, Acceptance.Evidence evidence)
         implements Recognised {
       Row with(Acceptance.Evidence more) {
-        return new Row(part, words, score, more);
+        return new Row(part, words, end, more);
       }
     }
 
@@ -445,7 +473,7 @@ public final class Ear {
     } catch (IOException e) {
       throw new HearingFault("The recogniser's own recording is missing; build it again.", e);
     }
-    mean.forget();
+    forgetVoices();
   }
 
   static Set<String> allWords(Grammar grammar) {

@@ -103,6 +103,11 @@ final class Endpointer {
     return smoothed;
   }
 
+  /** For how many frames nobody has spoken within the utterance. */
+  int quietFrames() {
+    return quietFrames;
+  }
+
   private Turn wait(boolean speech) {
     recent.add(speech);
     if (speech) {

@@ -78,7 +78,7 @@ public final class Enrolment {
    */
   public Reading read(int sentence, SoundStream stream) throws IOException {
     Overheard overheard = new Overheard(stream);
-    try (Listening listening = ear.listen(overheard)) {
+    try (Listening listening = ear.listenOnly(overheard)) {
       Optional<Heard> heard = listening.next(Expected.anything());
       return heard.map(h -> reading(sentence, h, overheard)).orElse(Reading.NOTHING);
     }

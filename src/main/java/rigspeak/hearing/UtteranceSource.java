@@ -18,6 +18,11 @@ public final class UtteranceSource extends BaseDataProcessor {
   interface Frames {
     /** The next frame, or null when the utterance is over. */
     short[] next();
+
+    /** Whether nobody has spoken for a moment, so that it may be over soon. */
+    default boolean isPausing() {
+      return false;
+    }
   }
 
   /**
@@ -53,6 +58,11 @@ public final class UtteranceSource extends BaseDataProcessor {
     samples = 0;
     // The same sound is heard the same way every time.
     hiss.setSeed(0);
+  }
+
+  /** Whether whoever speaks has paused by the frame that was handed on last. */
+  boolean isPausing() {
+    return frames.isPausing();
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.function.Consumer;
 import rigspeak.audio.Meter;
 import rigspeak.audio.SoundStream;
 import rigspeak.grammar.Expected;
@@ -20,7 +21,11 @@ final class Utterances implements Listening {
   /** Frames before the onset that belong to the utterance: soft consonants come first. */
   private static final int LEADER = 25;
 
+  /** Frames without speech after which it may be over: the search has then the rest to catch up. */
+  private static final int PAUSE = 20;
+
   private final Ear ear;
+  private final Consumer<Ear.Recognised.Row> taken;
   private final SoundStream stream;
   private final Endpointer endpointer;
   private final Deque<short[]> leader = new ArrayDeque<>();
@@ -29,8 +34,14 @@ final class Utterances implements Listening {
   private boolean anythingSaid;
   private long lastArrival;
 
-  Utterances(Ear ear, SoundStream stream, ClosingPause pause) {
+  /**
+   * Begins to hear a stream.
+   *
+   * @param taken is told each row that was taken
+   */
+  Utterances(Ear ear, SoundStream stream, ClosingPause pause, Consumer<Ear.Recognised.Row> taken) {
     this.ear = ear;
+    this.taken = taken;
     this.stream = stream;
     this.endpointer = new Endpointer(ends(pause), ear.levels().firstGuess());
   }
@@ -82,7 +93,7 @@ final class Utterances implements Listening {
     long from = framesRead - leader.size();
     Spoken spoken = new Spoken();
     long begun = CPU.getCurrentThreadCpuTime();
-    Ear.Recognised recognised = ear.recognise(spoken::next);
+    Ear.Recognised recognised = ear.recognise(spoken);
     while (spoken.next() != null) {
       // The search gave up early; the rest of the utterance still has to go by.
     }
@@ -111,6 +122,7 @@ final class Utterances implements Listening {
         row.evidence().aboveNoise(spoken.loudest - endpointer.background());
     Optional<Heard.Reason> against = ear.against(row.words(), evidence);
     if (against.isEmpty()) {
+      taken.accept(row);
       return new Heard.Words(row.words(), when);
     }
     return ear.callAlone(row.words(), evidence)
@@ -154,7 +166,7 @@ final class Utterances implements Listening {
   }
 
   /** The frames of one utterance, from its leader to its closing pause. */
-  private final class Spoken {
+  private final class Spoken implements UtteranceSource.Frames {
     private final Meter meter = new Meter();
     private final VoiceDetector voice = new VoiceDetector();
     private double loudest = Double.NEGATIVE_INFINITY;
@@ -162,7 +174,8 @@ final class Utterances implements Listening {
     private boolean tooLong;
     private Optional<IOException> broken = Optional.empty();
 
-    short[] next() {
+    @Override
+    public short[] next() {
       if (!leader.isEmpty()) {
         return metered(leader.remove());
       }
@@ -176,6 +189,11 @@ final class Utterances implements Listening {
       tooLong = turn == Endpointer.Turn.TOO_LONG;
       over = tooLong || turn == Endpointer.Turn.ENDS;
       return metered(frame);
+    }
+
+    @Override
+    public boolean isPausing() {
+      return leader.isEmpty() && endpointer.quietFrames() >= PAUSE;
     }
 
     /** Nothing, too, if the line broke: the search has to be brought to its end first. */
