@@ -71,6 +71,87 @@ final class AdaptationTest {
     assertEquals(CepstrumMap.none(), Adaptation.estimate(List.of(), densities));
   }
 
+  /** Row by row, each heard with what was learned from those before it. */
+  @Test
+  void aVoiceIsLearnedWhileItIsHeard() {
+    Voice voice = new Voice(6_000, 1.0);
+    LearnedVoice learned = new LearnedVoice(densities);
+    double before = voice.distance(CepstrumMap.none());
+    for (int row = 0; row < 40; row++) {
+      learned.learn(heard(voice, row, learned.map()));
+    }
+    double after = voice.distance(learned.map());
+    assertTrue(after < before / 3, "left: " + after + " of " + before);
+  }
+
+  /** The microphone is handed on: what was learned of one voice does not stay with the other. */
+  @Test
+  void anotherVoiceIsLearnedAfterTheFirst() {
+    Voice first = new Voice(6_000, 1.0);
+    Voice second = new Voice(6_000, 0.0);
+    LearnedVoice learned = new LearnedVoice(densities);
+    for (int row = 0; row < 40; row++) {
+      learned.learn(heard(first, row, learned.map()));
+    }
+    double wrong = second.distance(learned.map());
+    for (int row = 0; row < 40; row++) {
+      learned.learn(heard(second, row, learned.map()));
+    }
+    double left = second.distance(learned.map());
+    assertTrue(left < wrong / 3, "left: " + left + " of " + wrong);
+  }
+
+  /** A row of 150 frames as the ear has it: mapped by what was learned before. */
+  private static Aligned heard(Voice voice, int row, CepstrumMap map) {
+    return new Aligned(
+        List.of(),
+        voice.frames.subList(row * 150, (row + 1) * 150).stream()
+            .map(frame -> mapped(frame, map))
+            .toList());
+  }
+
+  private static Aligned.Frame mapped(Aligned.Frame frame, CepstrumMap map) {
+    float[] mapped = new float[Densities.STREAMS * SIZE];
+    for (int stream = 0; stream < Densities.STREAMS; stream++) {
+      for (int i = 0; i < SIZE; i++) {
+        double sum = stream == 0 ? map.rows().get(i).get(SIZE) : 0;
+        for (int k = 0; k < SIZE; k++) {
+          sum += map.rows().get(i).get(k) * frame.feature(stream, k);
+        }
+        mapped[stream * SIZE + i] = (float) sum;
+      }
+    }
+    return new Aligned.Frame(mapped, frame.state());
+  }
+
+  /** One map after the other does what both do, and the way back leads back. */
+  @Test
+  void mapsAreJoinedAndUndone() {
+    CepstrumMap first = some(1);
+    CepstrumMap second = some(2);
+    Aligned.Frame frame = new Voice(100, 0.0).frames.get(0);
+    Aligned.Frame inTwo = mapped(mapped(frame, first), second);
+    Aligned.Frame inOne = mapped(frame, second.after(first));
+    Aligned.Frame back = inOne.before(second.after(first).inverse());
+    for (int stream = 0; stream < Densities.STREAMS; stream++) {
+      for (int i = 0; i < SIZE; i++) {
+        assertEquals(inTwo.feature(stream, i), inOne.feature(stream, i), 1e-3);
+        assertEquals(frame.feature(stream, i), back.feature(stream, i), 1e-3);
+      }
+    }
+  }
+
+  private static CepstrumMap some(int seed) {
+    Random dice = new Random(seed);
+    double[][] rows = CepstrumMap.none().toArray();
+    for (double[] row : rows) {
+      for (int k = 0; k < row.length; k++) {
+        row[k] += 0.1 * dice.nextGaussian();
+      }
+    }
+    return CepstrumMap.of(rows);
+  }
+
   /** Frames as the model would have them, and the same frames bent. */
   private static final class Voice {
     private final Random dice = new Random(7);

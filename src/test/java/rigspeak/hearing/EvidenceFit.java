@@ -50,6 +50,15 @@ final class EvidenceFit {
    * One recording: what it was, the row that was found in it if any, and whether that was right.
    */
   private record Try(HearingTables.Row row, List<FoundRow> found, boolean right) {
+    /** Whether nothing is wrong but a teen for its ten: it is not taken before it is affirmed. */
+    boolean waits() {
+      return !right
+          && !row.talk()
+          && found.size() == 1
+          && HearingTables.teens(String.join(" ", found.get(0).words()))
+              .equals(HearingTables.teens(row.said()));
+    }
+
     double surety(Acceptance acceptance) {
       return found.stream().mapToDouble(f -> acceptance.surety(f.evidence())).max().orElse(0);
     }
@@ -147,17 +156,18 @@ final class EvidenceFit {
       return;
     }
     System.out.printf(
-        "%n| %s: %d commands, %d of talk | right | wrong | talk taken |%n|---|---|---|---|%n",
+        "%n| %s: %d commands, %d of talk | right | wrong | waits | talk taken |%n|---|---|---|---|---|%n",
         title, commands.size(), talk.size());
     Arrays.stream(LEVELS)
         .forEach(
             level ->
                 System.out.printf(
                     Locale.ROOT,
-                    "| %.2f | %.1f | %.1f | %.1f |%n",
+                    "| %.2f | %.1f | %.1f | %.1f | %.1f |%n",
                     level,
                     share(commands, t -> t.right() && t.surety(acceptance) >= level),
-                    share(commands, t -> !t.right() && t.surety(acceptance) >= level),
+                    share(commands, t -> !t.right() && !t.waits() && t.surety(acceptance) >= level),
+                    share(commands, t -> t.waits() && t.surety(acceptance) >= level),
                     share(talk, t -> t.surety(acceptance) >= level)));
   }
 

@@ -23,6 +23,16 @@ import rigspeak.hearing.Recorded.Outcome;
 final class HearingTables {
   private static final int WORST = 30;
 
+  private static final Map<String, String> TEENS =
+      Map.of(
+          "thirty", "thirteen",
+          "forty", "fourteen",
+          "fifty", "fifteen",
+          "sixty", "sixteen",
+          "seventy", "seventeen",
+          "eighty", "eighteen",
+          "ninety", "nineteen");
+
   private final List<Row> rows;
   private final StringBuilder text = new StringBuilder();
 
@@ -73,8 +83,18 @@ final class HearingTables {
       return kind == Kind.TALK;
     }
 
+    /** Anything that was not said, whether it is taken at once or waits. */
     boolean wrong() {
       return outcome == Outcome.WRONG || outcome == Outcome.CONFUSED;
+    }
+
+    /**
+     * Whether nothing is wrong but a teen for its ten or the other way round. Such a number is not
+     * taken: it is read back digit by digit, and waits until it has been affirmed or said in
+     * digits.
+     */
+    boolean held() {
+      return wrong() && !talk() && teens(said).equals(teens(heard));
     }
 
     String played() {
@@ -84,6 +104,13 @@ final class HearingTables {
     boolean clean() {
       return condition.equals("clean");
     }
+  }
+
+  /** The words, each ten as its teen. */
+  static List<String> teens(String words) {
+    return CorpusMeasurement.normalised(words).stream()
+        .map(word -> TEENS.getOrDefault(word, word))
+        .toList();
   }
 
   static String of(Path folder) throws IOException {
@@ -162,7 +189,7 @@ final class HearingTables {
             + head
             + " | commands | "
             + engines.stream()
-                .map(engine -> engine + " right / wrong / refused % | ")
+                .map(engine -> engine + " right / wrong / waits / refused % | ")
                 .collect(Collectors.joining())
             + "told that it is too loud % | talk | taken % "
             + String.join(" / ", engines)
@@ -191,7 +218,8 @@ final class HearingTables {
     for (String engine : engines) {
       List<Row> mine = by(engine, commands);
       cells.append(percent(mine, r -> r.outcome() == Outcome.RIGHT)).append(" / ");
-      cells.append(percent(mine, Row::wrong)).append(" / ");
+      cells.append(percent(mine, r -> r.wrong() && !r.held())).append(" / ");
+      cells.append(percent(mine, Row::held)).append(" / ");
       cells.append(percent(mine, r -> r.outcome() == Outcome.REFUSED)).append(" | ");
     }
     cells.append(each(engines, engine -> percent(by(engine, commands), Row::toldTooLoud)));
