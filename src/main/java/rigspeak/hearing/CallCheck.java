@@ -11,13 +11,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Tells the call from what only sounds like it.
  *
  * <p>Model: what was heard must fit the row that begins with the call better, by a lead, than the
- * same row with a word of the call exchanged for one like it. A phrase that differs in both words
- * need not be tried: either word exchanged alone brings the row nearer to it.
+ * same row with a word of the call exchanged for one like it, or with a phrase in the call's place
+ * that only contains it. A phrase that differs in both words need not be tried: either word
+ * exchanged alone brings the row nearer to it.
  */
 final class CallCheck {
   /**
@@ -27,28 +29,43 @@ final class CallCheck {
    */
   private static final double LEAD = -16;
 
-  private final List<List<String>> like;
+  /** Begins a line with a phrase in the call's place. */
+  private static final String PHRASE = "instead ";
 
-  private CallCheck(List<List<String>> like) {
+  private final List<List<String>> like;
+  private final List<List<String>> phrases;
+
+  private CallCheck(List<List<String>> like, List<List<String>> phrases) {
     this.like = like;
+    this.phrases = phrases;
   }
 
   /**
-   * Reads the words that are like the call's.
+   * Reads what is like the call.
    *
-   * @param file a line for each word of the call, which comes first
+   * @param file a line for each word of the call, which comes first; and one for each phrase, after
+   *     "instead"
    */
   static CallCheck read(URL file) {
     try (InputStream in = file.openStream()) {
-      return new CallCheck(
+      List<String> lines =
           new String(in.readAllBytes(), StandardCharsets.UTF_8)
               .lines()
               .filter(line -> !line.startsWith("#"))
-              .map(line -> List.of(line.split(" ", -1)))
+              .toList();
+      return new CallCheck(
+          lines.stream().filter(line -> !line.startsWith(PHRASE)).map(CallCheck::words).toList(),
+          lines.stream()
+              .filter(line -> line.startsWith(PHRASE))
+              .map(line -> words(line.substring(PHRASE.length())))
               .toList());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static List<String> words(String line) {
+    return List.of(line.split(" ", -1));
   }
 
   /** The call itself. */
@@ -60,6 +77,7 @@ final class CallCheck {
   Set<String> words() {
     Set<String> words = new LinkedHashSet<>();
     like.forEach(words::addAll);
+    phrases.forEach(words::addAll);
     return words;
   }
 
@@ -94,7 +112,9 @@ final class CallCheck {
     return rows.get(nearest);
   }
 
-  /** The row, then the same with each word that is like one of the call's. */
+  /**
+   * The row, then the same with each word that is like one of the call's, then with each phrase.
+   */
   private List<List<String>> withLike(List<String> row) {
     List<List<String>> rows = new ArrayList<>(List.of(row));
     for (int i = 0; i < like.size(); i++) {
@@ -103,6 +123,10 @@ final class CallCheck {
         exchanged.set(i, other);
         rows.add(exchanged);
       }
+    }
+    List<String> after = row.subList(like.size(), row.size());
+    for (List<String> phrase : phrases) {
+      rows.add(Stream.concat(phrase.stream(), after.stream()).toList());
     }
     return rows;
   }

@@ -260,7 +260,7 @@ public final class Ear {
    */
   Optional<List<String>> callAlone(List<String> words, Acceptance.Evidence evidence) {
     boolean more = words.size() > callCheck.call().size();
-    return onlyCall && more && acceptance.isSure(evidence, Caution.EAGER)
+    return onlyCall && more && acceptance.isSure(evidence, Caution.NORMAL)
         ? Optional.of(callCheck.call())
         : Optional.empty();
   }
