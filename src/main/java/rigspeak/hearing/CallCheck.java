@@ -29,6 +29,9 @@ final class CallCheck {
    */
   private static final double LEAD = -16;
 
+  /** The same for the bare call: nothing that comes after it supports it. */
+  private static final double BARE_LEAD = -10;
+
   /** Begins a line with a phrase in the call's place. */
   private static final String PHRASE = "instead ";
 
@@ -87,7 +90,8 @@ final class CallCheck {
    * @param likelihoods how well rows of words fit what was heard
    */
   boolean isCall(List<String> row, Function<List<List<String>>, double[]> likelihoods) {
-    return beginsWithCall(row) && lead(row, likelihoods) >= LEAD;
+    return beginsWithCall(row)
+        && lead(row, likelihoods) >= (row.size() == like.size() ? BARE_LEAD : LEAD);
   }
 
   private boolean beginsWithCall(List<String> row) {

@@ -82,7 +82,7 @@ class CallTest {
   @Test
   void wordsLikeTheCallDoNotWakeIt() throws IOException {
     List<Path> like = CallMeasurement.recordings(LIKE);
-    assertEquals(9, like.size());
+    assertEquals(11, like.size());
     assertEquals(List.of(), wakes(like));
   }
 
@@ -125,7 +125,8 @@ class CallTest {
     double[] all = new double[rows.size()];
     for (int i = 0; i < all.length; i++) {
       all[i] = rows.get(i).contains(word) ? special : -1_000;
-      assertEquals("help", rows.get(i).get(2), "the rest of the breath stays");
+      List<String> row = rows.get(i);
+      assertEquals("help", row.get(row.size() - 1), "the rest of the breath stays");
     }
     all[0] = first;
     return all;

@@ -46,21 +46,33 @@ final class EvidenceFit {
 
   private final List<Try> tries;
 
-  /**
-   * One recording: what it was, the row that was found in it if any, and whether that was right.
-   */
-  private record Try(HearingTables.Row row, List<FoundRow> found, boolean right) {
-    /** Whether nothing is wrong but a teen for its ten: it is not taken before it is affirmed. */
-    boolean waits() {
-      return !right
-          && !row.talk()
-          && found.size() == 1
-          && HearingTables.teens(String.join(" ", found.get(0).words()))
-              .equals(HearingTables.teens(row.said()));
+  /** A row that was found, and whether it means what was said. */
+  private record Judged(FoundRow row, boolean right) {}
+
+  /** One recording: what it was, and the rows that were found in it. */
+  private record Try(HearingTables.Row row, List<Judged> found) {
+    private List<Judged> taken(Acceptance acceptance, double level) {
+      return found.stream().filter(f -> acceptance.surety(f.row().evidence()) >= level).toList();
     }
 
-    double surety(Acceptance acceptance) {
-      return found.stream().mapToDouble(f -> acceptance.surety(f.evidence())).max().orElse(0);
+    boolean right(Acceptance acceptance, double level) {
+      List<Judged> taken = taken(acceptance, level);
+      return taken.size() == 1 && taken.get(0).right();
+    }
+
+    /** Anything that was not said. */
+    boolean wrong(Acceptance acceptance, double level) {
+      return !taken(acceptance, level).isEmpty() && !right(acceptance, level);
+    }
+
+    /** Whether nothing is wrong but a teen for its ten: it is not taken before it is affirmed. */
+    boolean waits(Acceptance acceptance, double level) {
+      List<Judged> taken = taken(acceptance, level);
+      return !row.talk()
+          && wrong(acceptance, level)
+          && taken.size() == 1
+          && HearingTables.teens(String.join(" ", taken.get(0).row().words()))
+              .equals(HearingTables.teens(row.said()));
     }
   }
 
@@ -79,10 +91,11 @@ final class EvidenceFit {
               .toList()) {
         for (String line : Files.readAllLines(file).stream().skip(1).toList()) {
           HearingTables.Row row = HearingTables.Row.read(line);
-          List<FoundRow> found = FoundRow.in(line);
-          boolean right =
-              !row.talk() && found.size() == 1 && sameMeaning(grammar, row, found.get(0));
-          tries.add(new Try(row, found, right));
+          List<Judged> found =
+              FoundRow.in(line).stream()
+                  .map(f -> new Judged(f, !row.talk() && sameMeaning(grammar, row, f)))
+                  .toList();
+          tries.add(new Try(row, found));
         }
       }
     }
@@ -110,7 +123,8 @@ final class EvidenceFit {
     RealVector weights = fitted(tuning);
     System.out.printf(
         "%d rows, %d of them wrong%n",
-        tuning.size(), tuning.stream().filter(t -> !t.right()).count());
+        tuning.stream().mapToInt(t -> t.found().size()).sum(),
+        tuning.stream().flatMap(t -> t.found().stream()).filter(f -> !f.right()).count());
     for (int i = 0; i < NAMES.length; i++) {
       System.out.printf(Locale.ROOT, "%s %.2f%n", NAMES[i], weights.getEntry(i));
     }
@@ -136,10 +150,10 @@ final class EvidenceFit {
         curve.setEntry(i, i, PRIOR);
       }
       for (Try one : tuning) {
-        for (FoundRow found : one.found()) {
-          RealVector x = vector(found);
+        for (Judged found : one.found()) {
+          RealVector x = vector(found.row());
           double p = logistic(weights.dotProduct(x));
-          slope = slope.add(x.mapMultiply((one.right() ? 1 : 0) - p));
+          slope = slope.add(x.mapMultiply((found.right() ? 1 : 0) - p));
           curve = curve.add(x.outerProduct(x).scalarMultiply(p * (1 - p)));
         }
       }
@@ -165,10 +179,10 @@ final class EvidenceFit {
                     Locale.ROOT,
                     "| %.2f | %.1f | %.1f | %.1f | %.1f |%n",
                     level,
-                    share(commands, t -> t.right() && t.surety(acceptance) >= level),
-                    share(commands, t -> !t.right() && !t.waits() && t.surety(acceptance) >= level),
-                    share(commands, t -> t.waits() && t.surety(acceptance) >= level),
-                    share(talk, t -> t.surety(acceptance) >= level)));
+                    share(commands, t -> t.right(acceptance, level)),
+                    share(commands, t -> t.wrong(acceptance, level) && !t.waits(acceptance, level)),
+                    share(commands, t -> t.waits(acceptance, level)),
+                    share(talk, t -> t.wrong(acceptance, level))));
   }
 
   private static double share(List<Try> tries, Predicate<Try> which) {
