@@ -56,6 +56,12 @@ public final class Acceptance implements Configurable {
   /** Natural logarithm; twenty times what the price of an end makes. */
   private static final double UNFINISHED = -60;
 
+  /**
+   * A lead beyond this says no more, and to have no rival at all says as much: in rain and saw
+   * noise just the rows that nothing sounds like were heard into the noise.
+   */
+  private static final double MOST_LEAD = 100;
+
   private static final String[] WEIGHTS = {
     PROP_ALWAYS,
     PROP_OVER_RIVAL,
@@ -122,7 +128,7 @@ public final class Acceptance implements Configurable {
     double[] scaled() {
       return new double[] {
         1,
-        Math.log1p(within(overRival, 0, 300)) / 5,
+        Math.log1p(within(overRival, 0, MOST_LEAD)) / 5,
         within(overOtherSpeech, -100, 100) / 100,
         within(overUnfinished, -60, 60) / 60,
         within(worstWord, -20, 0) / 10,
