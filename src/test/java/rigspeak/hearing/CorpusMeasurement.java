@@ -76,6 +76,7 @@ final class CorpusMeasurement {
     private int said;
     private int right;
     private int wrong;
+    private int waits;
     private double busySeconds;
     private double seconds;
 
@@ -83,11 +84,12 @@ final class CorpusMeasurement {
     public String toString() {
       return String.format(
           java.util.Locale.ROOT,
-          "| %4d | %5.1f | %5.1f | %5.1f | %.3f |",
+          "| %4d | %5.1f | %5.1f | %5.1f | %5.1f | %.3f |",
           said,
           100.0 * right / said,
           100.0 * wrong / said,
-          100.0 * (said - right - wrong) / said,
+          100.0 * waits / said,
+          100.0 * (said - right - wrong - waits) / said,
           busySeconds / seconds);
     }
   }
@@ -102,7 +104,14 @@ final class CorpusMeasurement {
               && grammar
                   .match(((Heard.Words) heard.get(0)).words(), Expected.anything())
                   .equals(meant);
-      outcome = right && !recording.talk() ? Outcome.RIGHT : Outcome.WRONG;
+      boolean waits =
+          heard.size() == 1
+              && HearingTables.teens(((Heard.Words) heard.get(0)).text())
+                  .equals(HearingTables.teens(String.join(" ", recording.words())));
+      outcome =
+          recording.talk()
+              ? Outcome.WRONG
+              : right ? Outcome.RIGHT : waits ? Outcome.WAITS : Outcome.WRONG;
     }
     count(recording.talk() ? "talk" : recording.voice(), outcome, heard);
     if (!recording.talk()) {
@@ -117,6 +126,8 @@ final class CorpusMeasurement {
   enum Outcome {
     RIGHT,
     WRONG,
+    /** A teen for its ten or the other way round: not taken before it is affirmed. */
+    WAITS,
     REFUSED
   }
 
@@ -125,6 +136,7 @@ final class CorpusMeasurement {
     score.said++;
     score.right += outcome == Outcome.RIGHT ? 1 : 0;
     score.wrong += outcome == Outcome.WRONG ? 1 : 0;
+    score.waits += outcome == Outcome.WAITS ? 1 : 0;
     for (Heard h : heard) {
       score.busySeconds += h.when().busySeconds();
       score.seconds += h.when().endSeconds() - h.when().startSeconds();
@@ -144,7 +156,8 @@ final class CorpusMeasurement {
         switch (outcome) {
           case RIGHT -> score.right;
           case WRONG -> score.wrong;
-          case REFUSED -> score.said - score.right - score.wrong;
+          case WAITS -> score.waits;
+          case REFUSED -> score.said - score.right - score.wrong - score.waits;
         };
     return count / (double) score.said;
   }
@@ -152,8 +165,8 @@ final class CorpusMeasurement {
   /** The table of docs/hearing.md. */
   String table() {
     StringBuilder table = new StringBuilder();
-    table.append("| voice | said | right % | wrong % | refused % | real-time factor |\n");
-    table.append("|---|---|---|---|---|---|\n");
+    table.append("| voice | said | right % | wrong % | waits % | refused % | real-time factor |\n");
+    table.append("|---|---|---|---|---|---|---|\n");
     scores.forEach((row, score) -> table.append("| " + row + " " + score + "\n"));
     return table.toString();
   }
