@@ -80,12 +80,22 @@ class AcceptanceTest {
 
   @Test
   void theSumIsByHand() {
-    // Everything at the end of its scale, so that each weight counts once.
-    Evidence most = new Evidence(Math.exp(5) - 1, 100, 60, -10, -3, 10, 50);
+    // Everything but the lead at the end of its scale, so that each weight counts once.
+    Evidence most = new Evidence(Math.exp(4) - 1, 100, 60, -10, -3, 10, 50);
     double[] scaled = most.scaled();
-    double[] expected = {1, 1, 1, 1, -1, -1, 1, 1};
+    double[] expected = {1, 0.8, 1, 1, -1, -1, 1, 1};
     for (int i = 0; i < scaled.length; i++) {
       assertEquals(expected[i], scaled[i], 1e-9);
     }
+  }
+
+  /** Of a row that nothing sounds like it is not known that it was said. */
+  @Test
+  void noRivalAtAllSaysAsMuchAsAFarOne() {
+    Evidence far = FAIR.overRival(100);
+    assertEquals(ACCEPTANCE.surety(far), ACCEPTANCE.surety(FAIR.overRival(1_000)));
+    assertEquals(
+        ACCEPTANCE.surety(far), ACCEPTANCE.surety(FAIR.overRival(Double.POSITIVE_INFINITY)));
+    assertTrue(ACCEPTANCE.surety(far) > ACCEPTANCE.surety(FAIR.overRival(90)));
   }
 }
