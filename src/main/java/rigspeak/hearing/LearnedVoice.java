@@ -9,7 +9,7 @@ package rigspeak.hearing;
  * rows that follow it, and the frames that ask for no change hold against it.
  */
 final class LearnedVoice {
-  /** What a row still counts for at the next one. Measured, docs/hearing.md. */
+  /** What a row still counts for at the next one. A judgement: 0.9 and 0.97 did about as well. */
   private static final double FADING = 0.95;
 
   private final Adaptation heard;

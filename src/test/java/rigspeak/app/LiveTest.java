@@ -63,9 +63,9 @@ class LiveTest {
     mouth = new Mouth();
   }
 
-  /** A headset is pulled out in the middle of a word and comes back at the fourth look. */
   @TempDir Path folder;
 
+  /** A headset is pulled out in the middle of a word and comes back at the fourth look. */
   @Test
   void whatWasSaidBeforeTheHeadsetWasLostStandsAndNothingHalfSaidIsTaken() throws Exception {
     Sound stem = recording("03-ground-stem");

@@ -119,6 +119,41 @@ class CallTest {
     assertTrue(!check.isCall(List.of("copper"), rows -> likelihoods(rows, 10, 5, "hopper")));
   }
 
+  /** A command after the call speaks for it too; alone it has to be nearer. */
+  @Test
+  void moreIsAskedOfTheBareCall() {
+    CallCheck check = CallCheck.read(Ear.class.getResource("/rigspeak/hearing/like-the-call.txt"));
+    assertTrue(check.isCall(List.of("copper", "lantern", "help"), rows -> behind(rows, 12)));
+    assertTrue(!check.isCall(List.of("copper", "lantern"), rows -> behind(rows, 12)));
+    assertTrue(check.isCall(List.of("copper", "lantern"), rows -> behind(rows, 8)));
+    assertTrue(!check.isCall(List.of("copper", "lantern", "help"), rows -> behind(rows, 20)));
+  }
+
+  /** A phrase that contains the call is compared too, with the rest of the breath after it. */
+  @Test
+  void aPhraseThatContainsTheCallIsLikeIt() {
+    CallCheck check = CallCheck.read(Ear.class.getResource("/rigspeak/hearing/like-the-call.txt"));
+    List<String> row = List.of("copper", "lantern", "help");
+    List<String> phrase = List.of("copper", "and", "lantern", "help");
+    assertEquals(
+        -30,
+        check.lead(
+            row,
+            rows ->
+                rows.stream()
+                    .mapToDouble(r -> r.equals(phrase) ? 30 : r.equals(row) ? 0 : -99)
+                    .toArray()));
+  }
+
+  /** The first row, which is so much worse than the second; all others are hopeless. */
+  private static double[] behind(List<List<String>> rows, double by) {
+    double[] all = new double[rows.size()];
+    java.util.Arrays.fill(all, -1_000);
+    all[0] = 0;
+    all[1] = by;
+    return all;
+  }
+
   /** The first row as told, the rows with a certain word as told, all others hopeless. */
   private static double[] likelihoods(
       List<List<String>> rows, double first, double special, String word) {
