@@ -13,7 +13,8 @@ import java.util.stream.Stream;
  * What this program holds at a moment.
  *
  * @param seconds when that was, by whatever clock is watched
- * @param heapMegabytes of objects that are in use, after a collection
+ * @param heapMegabytes of objects that are in use, after a collection; the least between some
+ *     utterances
  * @param noiseMegabytes the same in the midst of an utterance of noise, the most since the look
  *     before; not-a-number if there was none
  * @param residentMegabytes of memory that the kernel has given it; not-a-number where it does not
@@ -47,13 +48,14 @@ record Footprint(
   /**
    * As it is now.
    *
+   * @param heapMegabytes what was held just now
    * @param noiseMegabytes what was held in noise before
    */
-  static Footprint now(double seconds, double noiseMegabytes) throws IOException {
-    double heap = heldMegabytes();
+  static Footprint now(double seconds, double heapMegabytes, double noiseMegabytes)
+      throws IOException {
     int threads = ManagementFactory.getThreadMXBean().getThreadCount();
     double resident = kilobytes("VmRSS:") / 1024;
-    return new Footprint(seconds, heap, noiseMegabytes, resident, threads, openHandles());
+    return new Footprint(seconds, heapMegabytes, noiseMegabytes, resident, threads, openHandles());
   }
 
   /** Objects that are in use now, after a collection. */

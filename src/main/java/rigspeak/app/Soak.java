@@ -24,6 +24,9 @@ final class Soak {
   /** So far into a noise the search follows as many paths as it ever will, or nearly. */
   private static final double INTO_NOISE_SECONDS = 10;
 
+  /** What is held between two utterances hangs on how long the last one was. */
+  private static final int UTTERANCES_TO_A_LOOK = 3;
+
   private final Ear ear;
   private final Grammar grammar;
   private final Mouth mouth;
@@ -67,7 +70,6 @@ final class Soak {
             new Report(new PrintWriter(Writer.nullWriter()), true),
             new PrintWriter(Writer.nullWriter()))
         .run(() -> session.begin().stream().toList());
-    seen.between();
     return new Day(seen.all, line.said());
   }
 
@@ -89,6 +91,8 @@ final class Soak {
     private final Consumer<Footprint> watcher;
     private final List<Footprint> all = new ArrayList<>();
     private double inNoise = Double.NaN;
+    private double least = Double.POSITIVE_INFINITY;
+    private int utterances;
 
     Looks(SoakLine line, double everySeconds, Consumer<Footprint> watcher) {
       this.line = line;
@@ -98,10 +102,17 @@ final class Soak {
 
     /** Nothing is being said. */
     void between() throws IOException {
-      if (line.seconds() >= (all.size() + 1) * everySeconds) {
-        all.add(Footprint.now(line.seconds(), inNoise));
+      if (line.seconds() < (all.size() + 1) * everySeconds) {
+        return;
+      }
+      least = Math.min(least, Footprint.heldMegabytes());
+      utterances++;
+      if (utterances == UTTERANCES_TO_A_LOOK) {
+        all.add(Footprint.now(line.seconds(), least, inNoise));
         watcher.accept(all.get(all.size() - 1));
         inNoise = Double.NaN;
+        least = Double.POSITIVE_INFINITY;
+        utterances = 0;
       }
     }
 

@@ -35,13 +35,16 @@ import rigspeak.journal.CrewFolder;
       "Exit code 1 if anything grows."
     })
 final class SoakCommand implements Callable<Integer> {
-  private static final double LONGEST_HOURS = 100;
+  /** In less there are too few looks to tell growth from chance. */
+  private static final double LEAST_HOURS = 0.25;
+
+  private static final double MOST_HOURS = 100;
   private static final double REST_SECONDS = 180;
   private static final int LOOKS_AN_HOUR = 4;
   private static final int GROWS = 1;
 
-  /** With fewer, a third would be a look or two. */
-  private static final int LEAST_LOOKS = 9;
+  /** Six in each third: the least of fewer hangs on what happened to be held. */
+  private static final int LEAST_LOOKS = 18;
 
   @Parameters(arity = "1..*", paramLabel = "WAV", description = "recordings or folders of them")
   private List<Path> wavs;
@@ -57,9 +60,9 @@ final class SoakCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, NoSuchDevice {
-    if (!(hours > 0 && hours <= LONGEST_HOURS)) {
+    if (!(hours >= LEAST_HOURS && hours <= MOST_HOURS)) {
       throw new ParameterException(
-          spec.commandLine(), "--hours is a number above 0, at most 100, not " + hours + ".");
+          spec.commandLine(), "--hours is a number from 0.25 to 100, not " + hours + ".");
     }
     List<Sound> recordings = new ArrayList<>();
     for (Path wav : Recordings.named(wavs)) {

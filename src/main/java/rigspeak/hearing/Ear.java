@@ -331,6 +331,15 @@ public final class Ear {
   Recognised recognise(UtteranceSource.Frames frames) {
     source.begin(frames);
     scorer.hearOn();
+    try {
+      return search();
+    } finally {
+      scorer.letGo();
+      besideScorer.letGo();
+    }
+  }
+
+  private Recognised search() {
     search.alone();
     List<Expected> more = open.subList(1, open.size());
     for (Expected bare : more) {

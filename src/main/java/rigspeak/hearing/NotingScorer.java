@@ -77,6 +77,12 @@ public final class NotingScorer extends SimpleAcousticScorer {
     return left;
   }
 
+  /** What was heard is not asked for again. */
+  void letGo() {
+    frames.clear();
+    best.clear();
+  }
+
   /** What was heard, as the model sees it. */
   List<Data> frames() {
     return List.copyOf(frames);

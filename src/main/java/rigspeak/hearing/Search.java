@@ -2,6 +2,8 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.decoder.search.SimpleBreadthFirstSearchManager;
 import edu.cmu.sphinx.result.Result;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -35,6 +37,17 @@ public final class Search extends SimpleBreadthFirstSearchManager {
     Result found = recognize(0);
     stopRecognition();
     return Optional.ofNullable(found);
+  }
+
+  /**
+   * What was found is handed out; what led there is held no longer, until somebody speaks again.
+   */
+  @Override
+  protected void localStop() {
+    super.localStop();
+    activeList = activeListFactory.newInstance();
+    resultList = List.of();
+    setBestTokenMap(Map.of());
   }
 
   private void step() {
