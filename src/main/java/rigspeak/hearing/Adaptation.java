@@ -68,10 +68,11 @@ final class Adaptation {
    * @param map by which they are shared out among the densities
    */
   void add(List<Aligned.Frame> frames, CepstrumMap map) {
+    double[][] rows = map.toArray();
     for (Aligned.Frame frame : frames) {
       densities.share(
           frame,
-          map,
+          rows,
           (stream, share, mean, variance) -> take(frame, stream, share, mean, variance));
     }
   }

@@ -2,24 +2,25 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.frontend.FloatData;
-import edu.cmu.sphinx.util.LogMath;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The normal densities that all states of one phone share, and the few of them that fit a frame
  * best.
  *
- * <p>The same figures as Sphinx4's MixtureComponentSet gives, to the last bit. It follows one
- * density after the other and stops where one falls behind; here all of them go on together, one
- * number of the frame after the other, which a processor does for eight at once. Most of the time
- * that hearing takes was spent there.
+ * <p>The same ones as Sphinx4's MixtureComponentSet finds. It follows one density after the other
+ * and stops where one falls behind; here all of them go on together, one number of the frame after
+ * the other, which a processor does for eight at once. Most of the time that hearing takes was
+ * spent there.
  */
 final class CodeBook {
+  /** So far behind the best, in natural logarithms, a density adds nothing to a 32-bit number. */
+  private static final float NOTHING = -50;
+
   private final int id;
   private final int top;
   private final Stream[] streams;
-  private Data frame;
-  private Best best = new Best(new byte[0], new float[0]);
 
   /**
    * What fits a frame best: stream after stream, in each the worst of the best first.
@@ -27,12 +28,30 @@ final class CodeBook {
    * <p>An utterance of 20 s has 2,000 frames, each with one of these for every phone.
    */
   static final class Best {
+    private final int top;
     private final byte[] numbers;
-    private final float[] scores;
+    private final float[] shares;
+    private float peak;
 
-    private Best(byte[] numbers, float[] scores) {
-      this.numbers = numbers;
-      this.scores = scores;
+    private Best(int streams, int top) {
+      this.top = top;
+      numbers = new byte[streams * top];
+      shares = new float[streams * top];
+    }
+
+    /** The number in its stream of one of the best; the worst of them has the place 0. */
+    int number(int stream, int place) {
+      return numbers[stream * top + place] & 0xff;
+    }
+
+    /** How likely it makes the frame in relation to the best of its stream: 0 to 1. */
+    float share(int stream, int place) {
+      return shares[stream * top + place];
+    }
+
+    /** The natural logarithm of the best of all streams together. */
+    float peak() {
+      return peak;
     }
   }
 
@@ -55,28 +74,26 @@ final class CodeBook {
     return id;
   }
 
-  /** Looks for the densities that fit a frame best, unless it was the last one, too. */
-  void hear(Data next) {
-    if (next == frame) {
-      return;
-    }
-    best =
-        next instanceof HeardFrame heard
-            ? heard.best(this)
-            : bestFor(FloatData.toFloatData(next).getValues());
-    frame = next;
+  /** The densities that fit a frame best. */
+  Best best(Data frame) {
+    return frame instanceof HeardFrame heard
+        ? heard.best(this)
+        : bestFor(FloatData.toFloatData(frame).getValues());
   }
 
-  /** Looks for the densities that fit these numbers best. */
+  /** The densities that fit these numbers best. */
   Best bestFor(float[] values) {
-    Best found = new Best(new byte[streams.length * top], new float[streams.length * top]);
+    Best found = new Best(streams.length, top);
     int from = 0;
     for (int i = 0; i < streams.length; i++) {
       streams[i].hear(values, from);
       from += streams[i].means.length;
+      float peak = streams[i].scores[top - 1];
+      found.peak += peak;
       for (int place = 0; place < top; place++) {
         found.numbers[i * top + place] = (byte) streams[i].best[place];
-        found.scores[i * top + place] = streams[i].scores[place];
+        float behind = streams[i].scores[place] - peak;
+        found.shares[i * top + place] = behind < NOTHING ? 0 : (float) Math.exp(behind);
       }
     }
     return found;
@@ -90,22 +107,13 @@ final class CodeBook {
     return streams.length;
   }
 
-  /** The number of one of the best densities; the worst of them is the first. */
-  int number(int stream, int place) {
-    return best.numbers[stream * top + place] & 0xff;
-  }
-
-  /** Its logarithm, in Sphinx4's. */
-  float score(int stream, int place) {
-    return best.scores[stream * top + place];
-  }
-
   /** The densities of one stream; means and precisions by the number of the frame, then density. */
   private static final class Stream {
     private final float[][] means;
     private final float[][] precisions;
     private final float[] peaks;
     private final float[] fits;
+    private final int[] candidates;
     private final int[] best;
     private final float[] scores;
 
@@ -116,7 +124,8 @@ final class CodeBook {
       this.precisions = new float[size][count];
       this.peaks = new float[count];
       this.fits = new float[count];
-      this.best = new int[top];
+      this.candidates = new int[count];
+      this.best = IntStream.range(0, top).toArray();
       this.scores = new float[top];
       for (int k = 0; k < count; k++) {
         double logs = 0;
@@ -135,15 +144,36 @@ final class CodeBook {
       for (int i = 0; i < means.length; i++) {
         fallOff(fits, values[from + i], means[i], precisions[i]);
       }
+      int count = candidates(worstOfTheLast());
       Arrays.fill(scores, Float.NEGATIVE_INFINITY);
-      for (int k = 0; k < fits.length; k++) {
-        if (fits[k] > scores[0]) {
-          insert(k, fits[k]);
+      for (int i = 0; i < count; i++) {
+        float fit = fits[candidates[i]];
+        if (fit > scores[0]) {
+          insert(candidates[i], fit);
         }
       }
-      for (int i = 0; i < scores.length; i++) {
-        scores[i] = Math.max(LogMath.LOG_ZERO, LogMath.getLogMath().lnToLog(scores[i]));
+    }
+
+    /** How well the worst now fits of the best of the frame before, which are still good ones. */
+    private float worstOfTheLast() {
+      float worst = Float.POSITIVE_INFINITY;
+      for (int number : best) {
+        worst = Math.min(worst, fits[number]);
       }
+      return worst;
+    }
+
+    /**
+     * Notes which fit no worse than this. Which ones do cannot be foreseen, so the sign of the
+     * difference is counted: a branch would be guessed wrong, which takes longer than all else.
+     */
+    private int candidates(float least) {
+      int count = 0;
+      for (int k = 0; k < fits.length; k++) {
+        candidates[count] = k;
+        count += 1 - (Float.floatToRawIntBits(fits[k] - least) >>> 31);
+      }
+      return count;
     }
 
     /** By itself, so that it is compiled for several at once. */

@@ -1,9 +1,6 @@
 package rigspeak.hearing;
 
-import edu.cmu.sphinx.linguist.acoustic.tiedstate.GaussianWeights;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Pool;
-import edu.cmu.sphinx.linguist.acoustic.tiedstate.Sphinx3Loader;
-import edu.cmu.sphinx.util.LogMath;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.BiConsumer;
@@ -26,16 +23,16 @@ final class Densities {
 
   private final int perBook;
   private final int[] bookOfState;
-  private final GaussianWeights weights;
+  private final MixtureWeights weights;
   private final Pool<float[]> means;
   private final Pool<float[]> variances;
   private final double[] peaks;
   private final double[] logs;
 
-  Densities(Sphinx3Loader model) {
-    perBook = model.getNumGaussiansPerState();
+  Densities(TiedLoader model) {
     bookOfState = model.getSenone2Ci();
-    weights = model.getMixtureWeights();
+    weights = model.weights();
+    perBook = weights.perBook();
     means = model.getMeansPool();
     variances = model.getVariancePool();
     logs = new double[perBook];
@@ -53,16 +50,19 @@ final class Densities {
     void take(int stream, double share, float[] mean, float[] variance);
   }
 
-  /** Shares a frame out among the densities of its state. */
-  void share(Aligned.Frame frame, CepstrumMap map, Taker taker) {
-    double[][] rows = map.toArray();
+  /**
+   * Shares a frame out among the densities of its state.
+   *
+   * @param rows of the map by which it is compared
+   */
+  void share(Aligned.Frame frame, double[][] rows, Taker taker) {
     for (int stream = 0; stream < STREAMS; stream++) {
       int first = (bookOfState[frame.state()] * STREAMS + stream) * perBook;
       double[] mapped = mapped(frame, stream, rows);
       double most = Double.NEGATIVE_INFINITY;
       for (int k = 0; k < perBook; k++) {
         logs[k] =
-            LogMath.getLogMath().logToLn(weights.get(frame.state(), stream, k))
+            Math.log(weights.of(frame.state(), stream, k))
                 + peaks[first + k]
                 - fallOff(mapped, means.get(first + k), variances.get(first + k));
         most = Math.max(most, logs[k]);

@@ -331,15 +331,6 @@ public final class Ear {
   Recognised recognise(UtteranceSource.Frames frames) {
     source.begin(frames);
     scorer.hearOn();
-    try {
-      return search();
-    } finally {
-      scorer.letGo();
-      besideScorer.letGo();
-    }
-  }
-
-  private Recognised search() {
     search.alone();
     List<Expected> more = open.subList(1, open.size());
     for (Expected bare : more) {
@@ -358,6 +349,12 @@ public final class Ear {
     return onlyCall && !callCheck.isCall(row.words(), this::likelihoods)
         ? new Recognised.Not(Heard.Reason.OTHER_SPEECH)
         : linedUp(row);
+  }
+
+  /** What was heard last is not asked for again; nobody should hold 20 s of it until the next. */
+  void letGo() {
+    scorer.letGo();
+    besideScorer.letGo();
   }
 
   private static Recognised better(Recognised one, Recognised other) {

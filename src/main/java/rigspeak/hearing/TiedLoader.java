@@ -2,12 +2,10 @@ package rigspeak.hearing;
 
 import edu.cmu.sphinx.linguist.acoustic.Unit;
 import edu.cmu.sphinx.linguist.acoustic.UnitManager;
-import edu.cmu.sphinx.linguist.acoustic.tiedstate.GaussianWeights;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.HMMManager;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Pool;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Senone;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Sphinx3Loader;
-import edu.cmu.sphinx.util.Utilities;
 import edu.cmu.sphinx.util.props.PropertyException;
 import edu.cmu.sphinx.util.props.PropertySheet;
 import java.io.IOException;
@@ -23,6 +21,7 @@ public final class TiedLoader extends Sphinx3Loader {
   private int top;
   private UnitManager units;
   private SoundTable sounds;
+  private MixtureWeights weights;
 
   /** For Sphinx4's configuration. */
   public TiedLoader() {}
@@ -38,7 +37,8 @@ public final class TiedLoader extends Sphinx3Loader {
   protected void loadModelFiles() throws IOException, URISyntaxException {
     meansPool = loadDensityFile("means", -Float.MAX_VALUE);
     variancePool = loadDensityFile("variances", varianceFloor);
-    mixtureWeights = loadMixtureWeights("mixture_weights", mixtureWeightFloor);
+    weights =
+        MixtureWeights.read(NumberFile.read(getDataStream("mixture_weights")), mixtureWeightFloor);
     transitionsPool = loadTransitionMatrices("transition_matrices");
     transformMatrix = loadTransformMatrix("feature_transform");
     modelProps = loadModelProps("feat.params");
@@ -53,25 +53,12 @@ public final class TiedLoader extends Sphinx3Loader {
   }
 
   @Override
-  protected GaussianWeights loadMixtureWeights(String path, float floor)
-      throws IOException, URISyntaxException {
-    NumberFile file = NumberFile.read(getDataStream(path));
-    int states = file.integer();
-    int streams = file.integer();
-    int perBook = file.integer();
-    file.integer();
-    GaussianWeights weights = new GaussianWeights(path, states, perBook, streams);
-    float[] ofStream = new float[perBook];
-    for (int state = 0; state < states; state++) {
-      for (int stream = 0; stream < streams; stream++) {
-        file.floats(ofStream);
-        Utilities.normalize(ofStream);
-        Utilities.floorData(ofStream, floor);
-        logMath.linearToLog(ofStream);
-        weights.put(state, stream, ofStream);
-      }
-    }
-    file.end();
+  public void logInfo() {
+    // It would tell of weights that are kept elsewhere.
+  }
+
+  /** How much each state takes of each density. */
+  MixtureWeights weights() {
     return weights;
   }
 
@@ -96,14 +83,14 @@ public final class TiedLoader extends Sphinx3Loader {
             .toList();
     Pool<Senone> states = new Pool<>("states");
     for (int state = 0; state < bookOfState.length; state++) {
-      states.put(state, new TiedState(mixtureWeights, books.get(bookOfState[state]), state));
+      states.put(state, new TiedState(weights, books.get(bookOfState[state]), state));
     }
     return states;
   }
 
   private float[][][] of(Pool<float[]> pool, int book) {
-    int streams = getNumStreams();
-    int count = getNumGaussiansPerState();
+    int streams = weights.streams();
+    int count = weights.perBook();
     float[][][] all = new float[streams][count][];
     for (int stream = 0; stream < streams; stream++) {
       for (int k = 0; k < count; k++) {

@@ -70,7 +70,11 @@ final class Utterances implements Listening {
       }
       if (endpointer.take(frame) == Endpointer.Turn.BEGINS) {
         anythingSaid = true;
-        return Optional.of(utterance());
+        try {
+          return Optional.of(utterance());
+        } finally {
+          ear.letGo();
+        }
       }
       if (framesRead - from >= patienceSeconds * 100) {
         anythingSaid = true;

@@ -3,8 +3,6 @@ package rigspeak.hearing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import edu.cmu.sphinx.linguist.acoustic.tiedstate.Sphinx3Loader;
-import edu.cmu.sphinx.util.LogMath;
 import edu.cmu.sphinx.util.props.ConfigurationManager;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -22,7 +20,7 @@ import org.junit.jupiter.api.Test;
 final class AdaptationTest {
   private static final int SIZE = CepstrumMap.SIZE;
 
-  private static Sphinx3Loader model;
+  private static TiedLoader model;
   private static Densities densities;
 
   @BeforeAll
@@ -208,15 +206,13 @@ final class AdaptationTest {
     /** One frame of a state: in each stream a density by its weight, in it a point by its width. */
     private double[] drawn(int state) {
       double[] whole = new double[Densities.STREAMS * SIZE];
-      int perBook = model.getNumGaussiansPerState();
+      int perBook = model.weights().perBook();
       for (int stream = 0; stream < Densities.STREAMS; stream++) {
         double left = dice.nextDouble();
         int density = -1;
         while (left >= 0 && density < perBook - 1) {
           density++;
-          left -=
-              LogMath.getLogMath()
-                  .logToLinear(model.getMixtureWeights().get(state, stream, density));
+          left -= model.weights().of(state, stream, density);
         }
         int index = (model.getSenone2Ci()[state] * Densities.STREAMS + stream) * perBook + density;
         for (int i = 0; i < SIZE; i++) {

@@ -6,6 +6,7 @@ import edu.cmu.sphinx.frontend.Data;
 import edu.cmu.sphinx.frontend.FloatData;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.tiedmixture.MixtureComponentSet;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.tiedmixture.PrunableMixtureComponent;
+import edu.cmu.sphinx.util.LogMath;
 import java.util.ArrayList;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,9 +20,12 @@ class CodeBookTest {
   private static final int FRAMES = 200;
   private static final float LEAST_VARIANCE = 1e-4f;
 
+  /** Numbers of 32 bits of up to 2^14 have steps of 1/1024 in a natural logarithm. */
+  private static final double STEP = 1.0 / 1024;
+
   @ParameterizedTest
   @ValueSource(ints = {1, 4, 8})
-  void theBestDensitiesAndWhatTheyAreWorthAreTheSameToTheLastBit(int top) {
+  void theBestDensitiesAndWhatTheyAreWorthAreTheSame(int top) {
     SplittableRandom dice = new SplittableRandom(top);
     float[][][] means = new float[STREAMS][COUNT][];
     float[][][] variances = new float[STREAMS][COUNT][];
@@ -53,16 +57,24 @@ class CodeBookTest {
       theirs.updateTopScores(frame);
       // Every other one is a frame that remembers, and is asked twice.
       Data heard = i % 2 == 0 ? frame : HeardFrame.of(frame);
-      ours.hear(heard);
-      ours.hear(new FloatData(new float[STREAMS * SIZE], 16_000, 0));
-      ours.hear(heard);
+      ours.best(heard);
+      CodeBook.Best best = ours.best(heard);
+      double peaks = 0;
       for (int stream = 0; stream < STREAMS; stream++) {
+        double peak = ln(theirs.getTopGauScore(stream, top - 1));
+        peaks += peak;
         for (int place = 0; place < top; place++) {
-          assertEquals(theirs.getTopGauId(stream, place), ours.number(stream, place));
-          assertEquals(theirs.getTopGauScore(stream, place), ours.score(stream, place), 0);
+          assertEquals(theirs.getTopGauId(stream, place), best.number(stream, place));
+          double share = Math.exp(ln(theirs.getTopGauScore(stream, place)) - peak);
+          assertEquals(share, best.share(stream, place), STEP * share);
         }
       }
+      assertEquals(peaks, best.peak(), STREAMS * STEP);
     }
+  }
+
+  private static double ln(float score) {
+    return LogMath.getLogMath().logToLn(score);
   }
 
   private static float[] numbers(SplittableRandom dice, int count, double low, double high) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import edu.cmu.sphinx.frontend.FloatData;
 import edu.cmu.sphinx.linguist.acoustic.HMM;
 import edu.cmu.sphinx.linguist.acoustic.HMMPosition;
 import edu.cmu.sphinx.linguist.acoustic.Unit;
@@ -12,6 +13,7 @@ import edu.cmu.sphinx.linguist.acoustic.UnitManager;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Senone;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.SenoneHMM;
 import edu.cmu.sphinx.linguist.acoustic.tiedstate.Sphinx3Loader;
+import edu.cmu.sphinx.util.LogMath;
 import edu.cmu.sphinx.util.props.ConfigurationManager;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -19,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +43,7 @@ class TiedLoaderTest {
             0,
             1e-7f,
             1e-4f,
-            4,
+            8,
             true);
     theirs.load();
   }
@@ -89,11 +92,30 @@ class TiedLoaderTest {
     for (int state = 0; state < theirs.getSenone2Ci().length; state++) {
       for (int stream = 0; stream < theirs.getNumStreams(); stream++) {
         for (int k = 0; k < theirs.getNumGaussiansPerState(); k++) {
-          assertEquals(
-              theirs.getMixtureWeights().get(state, stream, k),
-              ours.getMixtureWeights().get(state, stream, k),
-              0);
+          double expected =
+              LogMath.getLogMath().logToLinear(theirs.getMixtureWeights().get(state, stream, k));
+          // Their logarithms, up to 1.6e5 steps of 0.0001, are kept to 1/64 of a step.
+          assertEquals(expected, ours.weights().of(state, stream, k), 4e-6 * expected);
         }
+      }
+    }
+  }
+
+  @Test
+  void aFrameIsAsLikelyInEveryState() {
+    SplittableRandom dice = new SplittableRandom(1);
+    int size = 13;
+    for (int i = 0; i < 20; i++) {
+      float[] values = new float[3 * size];
+      for (int k = 0; k < values.length; k++) {
+        values[k] = (float) dice.nextDouble(-10, 10);
+      }
+      FloatData frame = new FloatData(values, 16_000, 160L * (i + 1));
+      for (int state = 0; state < theirs.getSenone2Ci().length; state += 7) {
+        double expected = theirs.getSenonePool().get(state).getScore(frame);
+        double found = ours.getSenonePool().get(state).getScore(frame);
+        // They add up 24 logarithms from a table, each to the nearest whole one.
+        assertEquals(expected, found, 24, "state " + state);
       }
     }
   }
