@@ -39,6 +39,13 @@ public final class Acceptance implements Configurable {
   @S4Double(defaultValue = 0)
   public static final String PROP_ABOVE_NOISE = "aboveNoise";
 
+  /**
+   * In a pause that fits worse than this somebody spoke: "check the redirect before you load it" is
+   * no command, however well its beginning fits.
+   */
+  @S4Double(defaultValue = -5)
+  public static final String PROP_LEAST_PAUSE = "leastPause";
+
   /** From how sure on a row is taken, by how cautious the ear is to be. */
   @S4Double(defaultValue = 0.9)
   public static final String PROP_CAUTIOUS = "cautious";
@@ -49,7 +56,7 @@ public final class Acceptance implements Configurable {
   @S4Double(defaultValue = 0.5)
   public static final String PROP_EAGER = "eager";
 
-  /** The same for the bare call, which nothing that comes after it supports. */
+  /** The same asleep, for the call, alone or with a command after it. */
   @S4Double(defaultValue = 0.92)
   public static final String PROP_CALL = "call";
 
@@ -74,6 +81,7 @@ public final class Acceptance implements Configurable {
   };
 
   private final double[] weights = new double[WEIGHTS.length];
+  private double leastPause;
   private double cautious;
   private double normal;
   private double eager;
@@ -87,6 +95,7 @@ public final class Acceptance implements Configurable {
     for (int i = 0; i < weights.length; i++) {
       weights[i] = sheet.getDouble(WEIGHTS[i]);
     }
+    leastPause = sheet.getDouble(PROP_LEAST_PAUSE);
     cautious = sheet.getDouble(PROP_CAUTIOUS);
     normal = sheet.getDouble(PROP_NORMAL);
     eager = sheet.getDouble(PROP_EAGER);
@@ -143,8 +152,11 @@ public final class Acceptance implements Configurable {
     }
   }
 
-  /** How sure, 0 to 1. */
+  /** How sure, 0 to 1; not at all if somebody spoke in a pause. */
   double surety(Evidence evidence) {
+    if (evidence.worstPause() < leastPause) {
+      return 0;
+    }
     double sum = 0;
     double[] scaled = evidence.scaled();
     for (int i = 0; i < weights.length; i++) {

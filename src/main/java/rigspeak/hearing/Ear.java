@@ -244,9 +244,7 @@ public final class Ear {
   Optional<Heard.Reason> against(List<String> words, Acceptance.Evidence evidence) {
     watched.accept(words, evidence);
     boolean sure =
-        (onlyCall && words.equals(callCheck.call()))
-            ? acceptance.isSureOfCall(evidence)
-            : acceptance.isSure(evidence, onlyCall ? Caution.CAUTIOUS : caution);
+        onlyCall ? acceptance.isSureOfCall(evidence) : acceptance.isSure(evidence, caution);
     if (sure) {
       return Optional.empty();
     }
@@ -260,7 +258,7 @@ public final class Ear {
    */
   Optional<List<String>> callAlone(List<String> words, Acceptance.Evidence evidence) {
     boolean more = words.size() > callCheck.call().size();
-    return onlyCall && more && acceptance.isSure(evidence, Caution.NORMAL)
+    return onlyCall && more && acceptance.isSure(evidence, Caution.CAUTIOUS)
         ? Optional.of(callCheck.call())
         : Optional.empty();
   }

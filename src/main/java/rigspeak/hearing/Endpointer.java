@@ -1,6 +1,7 @@
 package rigspeak.hearing;
 
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import rigspeak.audio.Meter;
 import rigspeak.audio.Sound;
@@ -24,15 +25,21 @@ final class Endpointer {
   private static final double BACKGROUND_SECONDS = 6;
   private static final int SLICES = 12;
   private static final int SLICE_FRAMES = (int) (BACKGROUND_SECONDS * 100 / SLICES);
+
+  /** After so many frames a stream has shown its background: a second has pauses for breath. */
+  private static final int FIRST_FRAMES = 100;
+
   private static final double EMPHASIS = 0.97;
 
   /** Nothing below this is called background: a silent line is not infinitely quiet. */
   private static final double QUIETEST = -72;
 
   private final Settings settings;
+  private final double firstGuess;
   private final double[] slices = new double[SLICES];
   private final Deque<Boolean> recent = new ArrayDeque<>();
   private int slice;
+  private int framesHeard;
   private int framesInSlice;
   private double smoothed = Double.NaN;
   private double previousSample;
@@ -73,11 +80,13 @@ final class Endpointer {
   /**
    * Begins with a guess.
    *
-   * @param firstGuess what is taken for the background until something quieter has been heard, dB
+   * @param firstGuess what is taken for the background in the first second, until something quieter
+   *     has been heard, dB
    */
   Endpointer(Settings settings, double firstGuess) {
     this.settings = settings;
-    java.util.Arrays.fill(slices, firstGuess);
+    this.firstGuess = firstGuess;
+    Arrays.fill(slices, Double.POSITIVE_INFINITY);
   }
 
   /** Takes the next frame. */
@@ -91,7 +100,7 @@ final class Endpointer {
 
   /** The level of the background, dB below full scale after the first difference. */
   double background() {
-    double lowest = Double.POSITIVE_INFINITY;
+    double lowest = framesHeard < FIRST_FRAMES ? firstGuess : Double.POSITIVE_INFINITY;
     for (double level : slices) {
       lowest = Math.min(lowest, level);
     }
@@ -142,6 +151,7 @@ final class Endpointer {
   }
 
   private void follow(double level) {
+    framesHeard = Math.min(FIRST_FRAMES, framesHeard + 1);
     if (framesInSlice == 0) {
       slices[slice] = level;
     }

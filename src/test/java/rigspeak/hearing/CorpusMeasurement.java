@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
@@ -95,39 +96,50 @@ final class CorpusMeasurement {
   }
 
   private void take(Recording recording, List<Heard> heard) throws IOException {
-    boolean taken = heard.stream().anyMatch(h -> h instanceof Heard.Words);
-    Outcome outcome = Outcome.REFUSED;
-    if (taken) {
-      Set<List<String>> meant = grammar.match(recording.words(), Expected.anything());
-      boolean right =
-          heard.size() == 1
-              && grammar
-                  .match(((Heard.Words) heard.get(0)).words(), Expected.anything())
-                  .equals(meant);
-      boolean waits =
-          heard.size() == 1
-              && HearingTables.teens(((Heard.Words) heard.get(0)).text())
-                  .equals(HearingTables.teens(String.join(" ", recording.words())));
-      outcome =
-          recording.talk()
-              ? Outcome.WRONG
-              : right ? Outcome.RIGHT : waits ? Outcome.WAITS : Outcome.WRONG;
-    }
+    Outcome outcome = outcome(recording, heard);
     count(recording.talk() ? "talk" : recording.voice(), outcome, heard);
     if (!recording.talk()) {
       count("commands", outcome, heard);
     }
-    boolean fault = recording.talk() ? taken : outcome != Outcome.RIGHT;
+    boolean fault = outcome != (recording.talk() ? Outcome.REFUSED : Outcome.RIGHT);
     if (fault) {
       errors.add(recording.file() + ": " + recording.words() + " -> " + heard);
     }
   }
 
+  private Outcome outcome(Recording recording, List<Heard> heard) throws IOException {
+    String text =
+        heard.stream()
+            .filter(Heard.Words.class::isInstance)
+            .map(words -> ((Heard.Words) words).text())
+            .collect(Collectors.joining(" "));
+    if (text.isEmpty()) {
+      return Outcome.REFUSED;
+    }
+    if (recording.talk()) {
+      return Outcome.WRONG;
+    }
+    String said = String.join(" ", recording.words());
+    if (heard.size() == 1 && meant(text).equals(meant(said))) {
+      return Outcome.RIGHT;
+    }
+    return switch (Consequence.of(said, text)) {
+      case STANDS -> Outcome.WRONG;
+      case WAITS -> Outcome.WAITS;
+      case ASKED_AGAIN -> Outcome.REFUSED;
+    };
+  }
+
+  private Set<List<String>> meant(String words) {
+    return grammar.match(normalised(words), Expected.anything());
+  }
+
   enum Outcome {
     RIGHT,
     WRONG,
-    /** A teen for its ten or the other way round: not taken before it is affirmed. */
+    /** Not what was said, but nothing stands before it has been affirmed. */
     WAITS,
+    /** Or heard as what cannot be; it is asked again. */
     REFUSED
   }
 

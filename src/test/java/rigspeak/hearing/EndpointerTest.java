@@ -87,14 +87,24 @@ final class EndpointerTest {
   }
 
   @Test
+  void aStreamThatBeginsInNoiseKnowsItAfterASecond() {
+    List<Event> events = events(300, 2_000, 100, 20_000, 200, 2_000);
+
+    assertEquals(4, events.size(), events::toString);
+    assertEquals(Endpointer.Turn.ENDS, events.get(1).turn());
+    assertTrue(events.get(1).frame() < 100 + 60, events::toString);
+    assertEquals(308, events.get(2).frame(), 2);
+  }
+
+  @Test
   void whoeverNeverPausesIsCutOff() {
-    // Louder and louder, so that the background never catches up.
+    // For four seconds, in which the background is still the quiet that was before.
     Endpointer endpointer = new Endpointer(new Endpointer.Settings(9, 8, 15, 50, 200));
     List<Endpointer.Turn> turns = new ArrayList<>();
-    for (int frame = 0; frame < 400; frame++) {
+    for (int frame = 0; frame < 500; frame++) {
       short[] samples = new short[Endpointer.FRAME];
       for (int s = 0; s < samples.length; s++) {
-        samples[s] = (short) (dice.nextGaussian() * 3_000);
+        samples[s] = (short) (dice.nextGaussian() * (frame < 100 ? 5 : 3_000));
       }
       turns.add(endpointer.take(samples));
     }

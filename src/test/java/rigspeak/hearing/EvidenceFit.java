@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -60,19 +61,24 @@ final class EvidenceFit {
       return taken.size() == 1 && taken.get(0).right();
     }
 
-    /** Anything that was not said. */
+    /** Taken, and not what was said. */
     boolean wrong(Acceptance acceptance, double level) {
-      return !taken(acceptance, level).isEmpty() && !right(acceptance, level);
+      return misheard(acceptance, level, Consequence.STANDS);
     }
 
-    /** Whether nothing is wrong but a teen for its ten: it is not taken before it is affirmed. */
+    /** Not what was said, but nothing stands before it has been affirmed. */
     boolean waits(Acceptance acceptance, double level) {
+      return !row.talk() && misheard(acceptance, level, Consequence.WAITS);
+    }
+
+    private boolean misheard(Acceptance acceptance, double level, Consequence consequence) {
       List<Judged> taken = taken(acceptance, level);
-      return !row.talk()
-          && wrong(acceptance, level)
-          && taken.size() == 1
-          && HearingTables.teens(String.join(" ", taken.get(0).row().words()))
-              .equals(HearingTables.teens(row.said()));
+      if (taken.isEmpty() || right(acceptance, level)) {
+        return false;
+      }
+      String heard =
+          taken.stream().flatMap(t -> t.row().words().stream()).collect(Collectors.joining(" "));
+      return row.talk() || Consequence.of(row.said(), heard) == consequence;
     }
   }
 
@@ -180,7 +186,7 @@ final class EvidenceFit {
                     "| %.2f | %.1f | %.1f | %.1f | %.1f |%n",
                     level,
                     share(commands, t -> t.right(acceptance, level)),
-                    share(commands, t -> t.wrong(acceptance, level) && !t.waits(acceptance, level)),
+                    share(commands, t -> t.wrong(acceptance, level)),
                     share(commands, t -> t.waits(acceptance, level)),
                     share(talk, t -> t.wrong(acceptance, level))));
   }

@@ -23,16 +23,6 @@ import rigspeak.hearing.Recorded.Outcome;
 final class HearingTables {
   private static final int WORST = 30;
 
-  private static final Map<String, String> TEENS =
-      Map.of(
-          "thirty", "thirteen",
-          "forty", "fourteen",
-          "fifty", "fifteen",
-          "sixty", "sixteen",
-          "seventy", "seventeen",
-          "eighty", "eighteen",
-          "ninety", "nineteen");
-
   private final List<Row> rows;
   private final StringBuilder text = new StringBuilder();
 
@@ -83,18 +73,28 @@ final class HearingTables {
       return kind == Kind.TALK;
     }
 
-    /** Anything that was not said, whether it is taken at once or waits. */
+    /** Taken, and not what was said. */
     boolean wrong() {
+      return misheard() && (talk() || consequence() == Consequence.STANDS);
+    }
+
+    /** Not what was said, but nothing stands before it has been affirmed. */
+    boolean waits() {
+      return misheard() && !talk() && consequence() == Consequence.WAITS;
+    }
+
+    /** Not heard, or heard as what cannot be; it is asked again. */
+    boolean refused() {
+      return outcome == Outcome.REFUSED
+          || (misheard() && !talk() && consequence() == Consequence.ASKED_AGAIN);
+    }
+
+    private boolean misheard() {
       return outcome == Outcome.WRONG || outcome == Outcome.CONFUSED;
     }
 
-    /**
-     * Whether nothing is wrong but a teen for its ten or the other way round. Such a number is not
-     * taken: it is read back digit by digit, and waits until it has been affirmed or said in
-     * digits.
-     */
-    boolean held() {
-      return wrong() && !talk() && teens(said).equals(teens(heard));
+    private Consequence consequence() {
+      return Consequence.of(said, heard);
     }
 
     String played() {
@@ -104,13 +104,6 @@ final class HearingTables {
     boolean clean() {
       return condition.equals("clean");
     }
-  }
-
-  /** The words, each ten as its teen. */
-  static List<String> teens(String words) {
-    return CorpusMeasurement.normalised(words).stream()
-        .map(word -> TEENS.getOrDefault(word, word))
-        .toList();
   }
 
   static String of(Path folder) throws IOException {
@@ -218,9 +211,9 @@ final class HearingTables {
     for (String engine : engines) {
       List<Row> mine = by(engine, commands);
       cells.append(percent(mine, r -> r.outcome() == Outcome.RIGHT)).append(" / ");
-      cells.append(percent(mine, r -> r.wrong() && !r.held())).append(" / ");
-      cells.append(percent(mine, Row::held)).append(" / ");
-      cells.append(percent(mine, r -> r.outcome() == Outcome.REFUSED)).append(" | ");
+      cells.append(percent(mine, Row::wrong)).append(" / ");
+      cells.append(percent(mine, Row::waits)).append(" / ");
+      cells.append(percent(mine, Row::refused)).append(" | ");
     }
     cells.append(each(engines, engine -> percent(by(engine, commands), Row::toldTooLoud)));
     cells.append(" | ").append(said(talk, engines)).append(" | ");

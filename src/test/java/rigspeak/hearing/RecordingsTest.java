@@ -63,7 +63,7 @@ final class RecordingsTest {
     assertTrue(
         measurement.share("commands", CorpusMeasurement.Outcome.WRONG) <= 0.015,
         measurement::table);
-    // A teen for its ten: it waits to be affirmed.
+    // Not what was said, but nothing stands before it has been affirmed.
     assertTrue(
         measurement.share("commands", CorpusMeasurement.Outcome.WAITS) <= 0.005,
         measurement::table);

@@ -1,0 +1,55 @@
+package rigspeak.hearing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rigspeak.catalogue.Catalogue;
+import rigspeak.dialogue.Conversation;
+import rigspeak.dialogue.Dialogue;
+import rigspeak.dialogue.Pending;
+import rigspeak.dialogue.Reply;
+import rigspeak.dialogue.Turn;
+import rigspeak.grammar.Grammar;
+import rigspeak.meaning.Meaning;
+import rigspeak.meaning.Understanding;
+import rigspeak.verdict.Judge;
+
+/** What comes of words that were heard in place of others, at the beginning of a conversation. */
+enum Consequence {
+  /** A value that was not said stands, or something is done that nobody asked for. */
+  STANDS,
+
+  /** Nothing stands that was not said; the rest is read back and waits to be affirmed. */
+  WAITS,
+
+  /** Nothing stands that was not said; the rest cannot be, and is asked again. */
+  ASKED_AGAIN;
+
+  private static final Understanding UNDERSTANDING = new Understanding(Grammar.bundled());
+  private static final Dialogue DIALOGUE =
+      new Dialogue(Catalogue.bundled(), new Judge(Catalogue.bundled()));
+
+  static Consequence of(String said, String heard) {
+    Meaning meaning = UNDERSTANDING.hear(heard, Optional.empty());
+    Turn turn = DIALOGUE.step(Conversation.begin(), meaning);
+    Optional<Pending> pending = turn.next().floor().pending();
+    boolean ofValues = meaning instanceof Meaning.Values || meaning instanceof Meaning.Correction;
+    if ((!ofValues && pending.isEmpty()) || !taken(said).containsAll(taken(turn))) {
+      return STANDS;
+    }
+    return pending.isPresent() ? WAITS : ASKED_AGAIN;
+  }
+
+  private static Set<Reply.Item> taken(String said) {
+    return taken(DIALOGUE.step(Conversation.begin(), UNDERSTANDING.hear(said, Optional.empty())));
+  }
+
+  private static Set<Reply.Item> taken(Turn turn) {
+    return turn.replies().stream()
+        .filter(Reply.Taken.class::isInstance)
+        .map(reply -> ((Reply.Taken) reply).items())
+        .flatMap(List::stream)
+        .collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,30 @@
+package rigspeak.hearing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the tables of hearing count as taken wrong. */
+class ConsequenceTest {
+  @ParameterizedTest
+  @CsvSource({
+    // said, heard, what comes of it
+    "stem nine inches, stem five inches, STANDS",
+    "slack two feet, why, STANDS",
+    "rope loaded, rope unloaded, STANDS",
+    "stem fifteen inches, stem fifty inches, WAITS",
+    "stem sixty inches, stem fifty inches, WAITS",
+    "correction stem nine inches, correction stem five inches, WAITS",
+    "lanyard released, clipped in, WAITS",
+    "sling thickness one point five centimeters, sling thickness one four eight five centimeters,"
+        + " ASKED_AGAIN",
+    // What else was said in the same breath is taken, and was said.
+    "species red oak stem fifteen inches, species red oak stem fifty inches, WAITS",
+    "species red oak stem fifteen inches, species white oak stem fifty inches, STANDS",
+    "all up two hundred sixty pounds, all up two hundred sixty five pounds, STANDS",
+  })
+  void whatStandsIsOnlyWhatWasSaid(String said, String heard, Consequence consequence) {
+    assertEquals(consequence, Consequence.of(said, heard));
+  }
+}
