@@ -72,6 +72,19 @@ class AcceptanceTest {
     }
   }
 
+  /** "Check redirect" of "check the redirect before you load it": the rest was said in a pause. */
+  @Test
+  void somebodySpokeInThePause() {
+    Evidence best = new Evidence(100, 100, 0, 0, -4.9, 15, 50);
+    Evidence spoken = new Evidence(100, 100, 0, 0, -5.1, 15, 50);
+    assertTrue(ACCEPTANCE.isSure(best, Caution.CAUTIOUS));
+    assertTrue(ACCEPTANCE.isSureOfCall(best));
+    for (Caution caution : Caution.values()) {
+      assertFalse(ACCEPTANCE.isSure(spoken, caution));
+    }
+    assertFalse(ACCEPTANCE.isSureOfCall(spoken));
+  }
+
   @Test
   void itSeemsToGoOn() {
     assertTrue(ACCEPTANCE.isUnfinished(new Evidence(20, 10, -61, -5, -1, 4, 30)));

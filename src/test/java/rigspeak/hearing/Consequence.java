@@ -30,6 +30,12 @@ enum Consequence {
   private static final Dialogue DIALOGUE =
       new Dialogue(Catalogue.bundled(), new Judge(Catalogue.bundled()));
 
+  /**
+   * What comes of it.
+   *
+   * @param said the words; empty if they were talk that is none of the tool's business
+   * @param heard the words that they were taken for
+   */
   static Consequence of(String said, String heard) {
     Meaning meaning = UNDERSTANDING.hear(heard, Optional.empty());
     Turn turn = DIALOGUE.step(Conversation.begin(), meaning);

@@ -22,6 +22,10 @@ class ConsequenceTest {
     // What else was said in the same breath is taken, and was said.
     "species red oak stem fifteen inches, species red oak stem fifty inches, WAITS",
     "species red oak stem fifteen inches, species white oak stem fifty inches, STANDS",
+    // Talk.
+    "'', out twenty feet, STANDS",
+    "'', bend forty, WAITS",
+    "'', bend four bend forty, ASKED_AGAIN",
     "all up two hundred sixty pounds, all up two hundred sixty five pounds, STANDS",
   })
   void whatStandsIsOnlyWhatWasSaid(String said, String heard, Consequence consequence) {

@@ -68,7 +68,7 @@ final class EvidenceFit {
 
     /** Not what was said, but nothing stands before it has been affirmed. */
     boolean waits(Acceptance acceptance, double level) {
-      return !row.talk() && misheard(acceptance, level, Consequence.WAITS);
+      return misheard(acceptance, level, Consequence.WAITS);
     }
 
     private boolean misheard(Acceptance acceptance, double level, Consequence consequence) {
@@ -78,7 +78,7 @@ final class EvidenceFit {
       }
       String heard =
           taken.stream().flatMap(t -> t.row().words().stream()).collect(Collectors.joining(" "));
-      return row.talk() || Consequence.of(row.said(), heard) == consequence;
+      return Consequence.of(row.talk() ? "" : row.said(), heard) == consequence;
     }
   }
 

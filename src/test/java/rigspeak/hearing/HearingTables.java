@@ -75,26 +75,22 @@ final class HearingTables {
 
     /** Taken, and not what was said. */
     boolean wrong() {
-      return misheard() && (talk() || consequence() == Consequence.STANDS);
+      return misheard(Consequence.STANDS);
     }
 
     /** Not what was said, but nothing stands before it has been affirmed. */
     boolean waits() {
-      return misheard() && !talk() && consequence() == Consequence.WAITS;
+      return misheard(Consequence.WAITS);
     }
 
     /** Not heard, or heard as what cannot be; it is asked again. */
     boolean refused() {
-      return outcome == Outcome.REFUSED
-          || (misheard() && !talk() && consequence() == Consequence.ASKED_AGAIN);
+      return outcome == Outcome.REFUSED || misheard(Consequence.ASKED_AGAIN);
     }
 
-    private boolean misheard() {
-      return outcome == Outcome.WRONG || outcome == Outcome.CONFUSED;
-    }
-
-    private Consequence consequence() {
-      return Consequence.of(said, heard);
+    private boolean misheard(Consequence consequence) {
+      return (outcome == Outcome.WRONG || outcome == Outcome.CONFUSED)
+          && Consequence.of(talk() ? "" : said, heard) == consequence;
     }
 
     String played() {
