@@ -118,6 +118,10 @@ final class Utterances implements Listening {
     if (spoken.tooLong) {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
     }
+    if (!spoken.closed && endpointer.quietFrames() < PAUSE) {
+      // The stream broke off in the midst of it.
+      return new Heard.NotUnderstood(Heard.Reason.UNFINISHED, when);
+    }
     if (recognised instanceof Ear.Recognised.Not not) {
       return new Heard.NotUnderstood(not.reason(), when);
     }
@@ -175,6 +179,7 @@ final class Utterances implements Listening {
     private final VoiceDetector voice = new VoiceDetector();
     private double loudest = Double.NEGATIVE_INFINITY;
     private boolean over;
+    private boolean closed;
     private boolean tooLong;
     private Optional<IOException> broken = Optional.empty();
 
@@ -191,7 +196,8 @@ final class Utterances implements Listening {
       Endpointer.Turn turn = endpointer.take(frame);
       loudest = Math.max(loudest, endpointer.lastLevel());
       tooLong = turn == Endpointer.Turn.TOO_LONG;
-      over = tooLong || turn == Endpointer.Turn.ENDS;
+      closed = turn == Endpointer.Turn.ENDS;
+      over = tooLong || closed;
       return metered(frame);
     }
 
