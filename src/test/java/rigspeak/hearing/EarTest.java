@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -98,6 +99,22 @@ final class EarTest {
 
       assertEquals(clipWords, assertInstanceOf(Heard.Words.class, heard.orElseThrow()).words());
     }
+  }
+
+  /** "Limb eight inches" of "limb eight inches by tape", if the file ends there, is no sentence. */
+  @Test
+  void whatBreaksOffInTheMidstIsNotTaken() throws IOException {
+    Sound whole = WavFile.read(corpusFile("flite-awb", "limb eight inches by tape"));
+    double quiet = 0.5;
+    int cuts = 0;
+    for (double at = 0.8; at < whole.seconds() - quiet; at += 0.05) {
+      int samples = (int) (at * Sound.RATE);
+      Sound cut = Sound.of(Arrays.copyOf(whole.samples(), samples));
+      List<Heard> heard = hear(cut.stream(), Expected.anything());
+      assertTrue(heard.stream().noneMatch(Heard.Words.class::isInstance), at + ": " + heard);
+      cuts++;
+    }
+    assertTrue(cuts > 10, "cut " + cuts + " times");
   }
 
   @Test
