@@ -2,6 +2,7 @@ package rigspeak.hearing;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Deque;
 import rigspeak.audio.Meter;
 import rigspeak.audio.Sound;
@@ -10,10 +11,10 @@ import rigspeak.audio.Sound;
  * Tells, frame by frame, where an utterance begins and ends.
  *
  * <p>Model: a frame is speech-like if it is louder than the background by a threshold. The
- * background is the quietest smoothed frame of the last {@value #BACKGROUND_SECONDS} seconds, so it
- * follows noise that sets in within that time, and an utterance also closes in noise that never
- * ends. Levels are taken after a first difference, which makes consonants count and the rumble of
- * wind not.
+ * background is the quietest tenth of a second of the last {@value #BACKGROUND_SECONDS} seconds, by
+ * its loudest moment, so it follows noise that sets in within that time, and an utterance also
+ * closes in noise that never ends. Levels are taken after a first difference, which makes
+ * consonants count and the rumble of wind not.
  *
  * <p>Sphinx4's own detector opens at a fixed distance from a background that creeps up while one
  * speaks; measured, it loses whole sentences in noise.
@@ -26,8 +27,16 @@ final class Endpointer {
   private static final int SLICES = 12;
   private static final int SLICE_FRAMES = (int) (BACKGROUND_SECONDS * 100 / SLICES);
 
-  /** After so many frames a stream has shown its background: a second has pauses for breath. */
+  /** What does not rise and fall by more than this in its first second, dB, begins in noise. */
+  private static final double STEADY = 9;
+
   private static final int FIRST_FRAMES = 100;
+
+  /**
+   * The background is what a stretch of so many frames never exceeds: an idling saw is silent
+   * between two strokes.
+   */
+  private static final int STRETCH = 10;
 
   private static final double EMPHASIS = 0.97;
 
@@ -37,9 +46,12 @@ final class Endpointer {
   private final Settings settings;
   private final double firstGuess;
   private final double[] slices = new double[SLICES];
+  private final Deque<Double> stretch = new ArrayDeque<>();
   private final Deque<Boolean> recent = new ArrayDeque<>();
   private int slice;
   private int framesHeard;
+  private double loudest = Double.NEGATIVE_INFINITY;
+  private boolean guessing = true;
   private int framesInSlice;
   private double smoothed = Double.NaN;
   private double previousSample;
@@ -93,18 +105,23 @@ final class Endpointer {
   Turn take(short[] frame) {
     double level = level(frame);
     smoothed = Double.isNaN(smoothed) ? level : 0.5 * smoothed + 0.5 * level;
-    follow(smoothed);
+    stretch.add(smoothed);
+    if (stretch.size() == STRETCH) {
+      follow(Collections.max(stretch));
+      stretch.remove();
+    }
+    guessNoLonger();
     boolean speech = smoothed > background() + settings.thresholdDecibels();
     return inUtterance ? goOn(speech) : wait(speech);
   }
 
   /** The level of the background, dB below full scale after the first difference. */
   double background() {
-    double lowest = framesHeard < FIRST_FRAMES ? firstGuess : Double.POSITIVE_INFINITY;
-    for (double level : slices) {
-      lowest = Math.min(lowest, level);
-    }
-    return Math.max(QUIETEST, lowest);
+    return Math.max(QUIETEST, guessing ? Math.min(firstGuess, quietest()) : quietest());
+  }
+
+  private double quietest() {
+    return Arrays.stream(slices).min().orElseThrow();
   }
 
   /** The level of the last frame, dB below full scale after the first difference. */
@@ -150,8 +167,15 @@ final class Endpointer {
     return Turn.GOES_ON;
   }
 
+  /** Until a stream is known, the background may be as quiet as was guessed. */
+  private void guessNoLonger() {
+    framesHeard++;
+    loudest = Math.max(loudest, smoothed);
+    boolean steady = loudest - quietest() < STEADY;
+    guessing &= framesHeard < SLICES * SLICE_FRAMES && !(framesHeard == FIRST_FRAMES && steady);
+  }
+
   private void follow(double level) {
-    framesHeard = Math.min(FIRST_FRAMES, framesHeard + 1);
     if (framesInSlice == 0) {
       slices[slice] = level;
     }

@@ -65,7 +65,7 @@ sealed interface Condition {
 
     @Override
     public Sound heard(Sound clean, long seed) {
-      double[] speech = Signal.padded(clean, 1.5, 1.0);
+      double[] speech = Signal.padded(clean, 1.5, 3.0);
       double wanted = Signal.activeLevel(clean) * StrictMath.pow(10, -decibels / 20.0);
       double[] unit = noise.samples(speech.length, seed);
       for (int i = 0; i < speech.length; i++) {

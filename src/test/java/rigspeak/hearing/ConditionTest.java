@@ -72,7 +72,7 @@ class ConditionTest {
     Sound noisy = new Condition.Noisy(Noise.RAIN, 10).heard(speech, 3);
 
     double squares = 0;
-    int lead = noisy.length() - speech.length() - Sound.RATE;
+    int lead = noisy.length() - speech.length() - 3 * Sound.RATE;
     for (int i = 0; i < noisy.length(); i++) {
       int at = i - lead;
       double clean = at >= 0 && at < speech.length() ? speech.sample(at) : 0;
