@@ -23,7 +23,7 @@ public record SoundCheck(
     double clippedShare) {
 
   /** A voice less than this above the background is not made out, dB. */
-  private static final double LEAST_DISTANCE = 12;
+  private static final double LEAST_DISTANCE = 10;
 
   /** A larger share of clipped samples spoils the words. */
   private static final double MOST_CLIPPED = 0.02;

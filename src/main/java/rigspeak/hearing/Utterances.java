@@ -47,7 +47,7 @@ final class Utterances implements Listening {
   }
 
   static Endpointer.Settings ends(ClosingPause pause) {
-    return new Endpointer.Settings(9, 8, ONSET_WINDOW, pause.frames(), 20 * 100);
+    return new Endpointer.Settings(8, 8, ONSET_WINDOW, pause.frames(), 20 * 100);
   }
 
   @Override

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Frames are 10 ms: frame 100 is one second in. */
 final class EndpointerTest {
   private static final Endpointer.Settings SETTINGS =
-      new Endpointer.Settings(9, 8, 15, 50, 20 * 100);
+      new Endpointer.Settings(8, 8, 15, 50, 20 * 100);
 
   private final Random dice = new Random(3);
 
@@ -86,6 +86,27 @@ final class EndpointerTest {
     assertTrue(last.get(1).frame() < 1_660, events::toString);
   }
 
+  /** A saw that idles: a stroke, then a moment of nothing. Not all of it may count as speech. */
+  @Test
+  void speechBesideAMachineThatPulsesCloses() {
+    int[] pulses = new int[4 * 400];
+    for (int i = 0; i < pulses.length; i += 4) {
+      System.arraycopy(new int[] {2, 800, 1, 5}, 0, pulses, i, 4);
+    }
+    int[] speech = {100, 12_000};
+    int[] all = new int[2 * pulses.length + speech.length];
+    System.arraycopy(pulses, 0, all, 0, pulses.length);
+    System.arraycopy(speech, 0, all, pulses.length, speech.length);
+    System.arraycopy(pulses, 0, all, pulses.length + speech.length, pulses.length);
+    List<Event> events = events(all);
+
+    List<Event> last = events.subList(events.size() - 2, events.size());
+    // Four hundred pulses of three frames.
+    assertEquals(1_208, last.get(0).frame(), 2);
+    assertEquals(Endpointer.Turn.ENDS, last.get(1).turn());
+    assertTrue(last.get(1).frame() < 1_300 + 65, events::toString);
+  }
+
   @Test
   void aStreamThatBeginsInNoiseKnowsItAfterASecond() {
     List<Event> events = events(300, 2_000, 100, 20_000, 200, 2_000);
@@ -99,7 +120,7 @@ final class EndpointerTest {
   @Test
   void whoeverNeverPausesIsCutOff() {
     // For four seconds, in which the background is still the quiet that was before.
-    Endpointer endpointer = new Endpointer(new Endpointer.Settings(9, 8, 15, 50, 200));
+    Endpointer endpointer = new Endpointer(new Endpointer.Settings(8, 8, 15, 50, 200));
     List<Endpointer.Turn> turns = new ArrayList<>();
     for (int frame = 0; frame < 500; frame++) {
       short[] samples = new short[Endpointer.FRAME];
