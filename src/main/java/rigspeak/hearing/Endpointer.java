@@ -27,7 +27,7 @@ final class Endpointer {
   private static final int SLICES = 12;
   private static final int SLICE_FRAMES = (int) (BACKGROUND_SECONDS * 100 / SLICES);
 
-  /** What does not rise and fall by more than this in its first second, dB, begins in noise. */
+  /** A stream that does not rise and fall by so much in its first second, dB, begins in noise. */
   private static final double STEADY = 9;
 
   private static final int FIRST_FRAMES = 100;
@@ -92,8 +92,8 @@ final class Endpointer {
   /**
    * Begins with a guess.
    *
-   * @param firstGuess what is taken for the background in the first second, until something quieter
-   *     has been heard, dB
+   * @param firstGuess what the background is until something quieter has been heard or the stream
+   *     is known, dB
    */
   Endpointer(Settings settings, double firstGuess) {
     this.settings = settings;
@@ -171,8 +171,9 @@ final class Endpointer {
   private void guessNoLonger() {
     framesHeard++;
     loudest = Math.max(loudest, smoothed);
-    boolean steady = loudest - quietest() < STEADY;
-    guessing &= framesHeard < SLICES * SLICE_FRAMES && !(framesHeard == FIRST_FRAMES && steady);
+    boolean beginsInNoise = framesHeard == FIRST_FRAMES && loudest - quietest() < STEADY;
+    boolean isKnown = framesHeard == SLICES * SLICE_FRAMES;
+    guessing &= !beginsInNoise && !isKnown;
   }
 
   private void follow(double level) {
