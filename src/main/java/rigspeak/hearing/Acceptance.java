@@ -46,6 +46,13 @@ public final class Acceptance implements Configurable {
   @S4Double(defaultValue = -5)
   public static final String PROP_LEAST_PAUSE = "leastPause";
 
+  /**
+   * A single word that is less than this above the background, dB, is a noise: in the bursts of a
+   * chipper "help" was heard again and again.
+   */
+  @S4Double(defaultValue = 18)
+  public static final String PROP_ONE_WORD_ABOVE_NOISE = "oneWordAboveNoise";
+
   /** From how sure on a row is taken, by how cautious the ear is to be. */
   @S4Double(defaultValue = 0.9)
   public static final String PROP_CAUTIOUS = "cautious";
@@ -82,6 +89,7 @@ public final class Acceptance implements Configurable {
 
   private final double[] weights = new double[WEIGHTS.length];
   private double leastPause;
+  private double oneWordAboveNoise;
   private double cautious;
   private double normal;
   private double eager;
@@ -96,6 +104,7 @@ public final class Acceptance implements Configurable {
       weights[i] = sheet.getDouble(WEIGHTS[i]);
     }
     leastPause = sheet.getDouble(PROP_LEAST_PAUSE);
+    oneWordAboveNoise = sheet.getDouble(PROP_ONE_WORD_ABOVE_NOISE);
     cautious = sheet.getDouble(PROP_CAUTIOUS);
     normal = sheet.getDouble(PROP_NORMAL);
     eager = sheet.getDouble(PROP_EAGER);
@@ -152,9 +161,10 @@ public final class Acceptance implements Configurable {
     }
   }
 
-  /** How sure, 0 to 1; not at all if somebody spoke in a pause. */
+  /** How sure, 0 to 1; not at all if somebody spoke in a pause, or of a word that is a noise. */
   double surety(Evidence evidence) {
-    if (evidence.worstPause() < leastPause) {
+    boolean isNoise = evidence.words() == 1 && evidence.aboveNoise() < oneWordAboveNoise;
+    if (isNoise || evidence.worstPause() < leastPause) {
       return 0;
     }
     double sum = 0;

@@ -86,6 +86,16 @@ class AcceptanceTest {
   }
 
   @Test
+  void aSingleWordHardlyAboveTheNoise() {
+    Evidence word = new Evidence(100, 100, 0, 0, -1, 1, 17.9);
+    for (Caution caution : Caution.values()) {
+      assertFalse(ACCEPTANCE.isSure(word, caution));
+      assertTrue(ACCEPTANCE.isSure(word.aboveNoise(18.1), caution));
+      assertTrue(ACCEPTANCE.isSure(new Evidence(100, 100, 0, 0, -1, 2, 17.9), caution));
+    }
+  }
+
+  @Test
   void itSeemsToGoOn() {
     assertTrue(ACCEPTANCE.isUnfinished(new Evidence(20, 10, -61, -5, -1, 4, 30)));
     assertFalse(ACCEPTANCE.isUnfinished(FAIR));

@@ -39,7 +39,7 @@ final class EvidenceFit {
     "words",
     "aboveNoise"
   };
-  private static final double[] LEVELS = {0.3, 0.4, 0.5, 0.56, 0.6, 0.7, 0.8, 0.9, 0.95};
+  private static final double[] LEVELS = {0.4, 0.5, 0.56, 0.6, 0.65, 0.7, 0.75, 0.8, 0.9, 0.95};
 
   /** How strongly the prior pulls each weight to nought: one over its variance. */
   private static final double PRIOR = 0.3;
