@@ -2,7 +2,6 @@ package rigspeak.hearing;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Deque;
 import rigspeak.audio.Meter;
 import rigspeak.audio.Sound;
@@ -46,10 +45,10 @@ final class Endpointer {
   private final Settings settings;
   private final double firstGuess;
   private final double[] slices = new double[SLICES];
-  private final Deque<Double> stretch = new ArrayDeque<>();
+  private final double[] stretch = new double[STRETCH];
   private final Deque<Boolean> recent = new ArrayDeque<>();
   private int slice;
-  private int framesHeard;
+  private long framesHeard;
   private double loudest = Double.NEGATIVE_INFINITY;
   private boolean guessing = true;
   private int framesInSlice;
@@ -105,10 +104,10 @@ final class Endpointer {
   Turn take(short[] frame) {
     double level = level(frame);
     smoothed = Double.isNaN(smoothed) ? level : 0.5 * smoothed + 0.5 * level;
-    stretch.add(smoothed);
-    if (stretch.size() == STRETCH) {
-      follow(Collections.max(stretch));
-      stretch.remove();
+    stretch[(int) (framesHeard % STRETCH)] = smoothed;
+    framesHeard++;
+    if (framesHeard >= STRETCH) {
+      follow(loudestOfTheStretch());
     }
     guessNoLonger();
     boolean speech = smoothed > background() + settings.thresholdDecibels();
@@ -121,7 +120,19 @@ final class Endpointer {
   }
 
   private double quietest() {
-    return Arrays.stream(slices).min().orElseThrow();
+    double lowest = Double.POSITIVE_INFINITY;
+    for (double level : slices) {
+      lowest = Math.min(lowest, level);
+    }
+    return lowest;
+  }
+
+  private double loudestOfTheStretch() {
+    double highest = Double.NEGATIVE_INFINITY;
+    for (double level : stretch) {
+      highest = Math.max(highest, level);
+    }
+    return highest;
   }
 
   /** The level of the last frame, dB below full scale after the first difference. */
@@ -169,7 +180,6 @@ final class Endpointer {
 
   /** Until a stream is known, the background may be as quiet as was guessed. */
   private void guessNoLonger() {
-    framesHeard++;
     loudest = Math.max(loudest, smoothed);
     boolean beginsInNoise = framesHeard == FIRST_FRAMES && loudest - quietest() < STEADY;
     boolean isKnown = framesHeard == SLICES * SLICE_FRAMES;
