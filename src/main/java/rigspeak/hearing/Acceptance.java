@@ -43,14 +43,14 @@ public final class Acceptance implements Configurable {
    * In a pause that fits worse than this somebody spoke: "check the redirect before you load it" is
    * no command, however well its beginning fits.
    */
-  @S4Double(defaultValue = -5)
+  @S4Double(defaultValue = -Double.MAX_VALUE)
   public static final String PROP_LEAST_PAUSE = "leastPause";
 
   /**
    * A single word that is less than this above the background, dB, is a noise: in the bursts of a
    * chipper "help" was heard again and again.
    */
-  @S4Double(defaultValue = 18)
+  @S4Double(defaultValue = 0)
   public static final String PROP_ONE_WORD_ABOVE_NOISE = "oneWordAboveNoise";
 
   /** From how sure on a row is taken, by how cautious the ear is to be. */

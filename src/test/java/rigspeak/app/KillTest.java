@@ -193,21 +193,17 @@ class KillTest {
     Tool(CrewFolder crew) throws IOException {
       process =
           new ProcessBuilder(
-                  Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                  "-Xmx128m",
-                  "-XX:+UseSerialGC",
-                  "-XX:TieredStopAtLevel=1",
-                  "-cp",
-                  System.getProperty("java.class.path"),
-                  Main.class.getName(),
-                  "resume",
-                  "--type",
-                  "-",
-                  "--json",
-                  "--crew",
-                  crew.crew(),
-                  "--journal",
-                  crew.folder().toString())
+                  OwnProcess.command(
+                      List.of("-Xmx128m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"),
+                      List.of(
+                          "resume",
+                          "--type",
+                          "-",
+                          "--json",
+                          "--crew",
+                          crew.crew(),
+                          "--journal",
+                          crew.folder().toString())))
               .redirectError(ProcessBuilder.Redirect.INHERIT)
               .start();
       answers =

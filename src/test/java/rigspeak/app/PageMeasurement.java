@@ -46,15 +46,9 @@ public final class PageMeasurement {
     Path plan = Files.writeString(folder.resolve("plan.txt"), PagePlan.LINES);
     Process process =
         new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "ground",
-                plan.toString(),
-                "--type",
-                "--port=" + PORT)
+                OwnProcess.command(
+                    List.of("-Xmx256m"),
+                    List.of("ground", plan.toString(), "--type", "--port=" + PORT)))
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .redirectErrorStream(false)
             .start();

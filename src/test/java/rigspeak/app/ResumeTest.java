@@ -248,25 +248,18 @@ class ResumeTest {
   @Test
   @EnabledOnOs(OS.LINUX)
   void aDiskThatIsFullInTheMidstOfALine() throws Exception {
-    List<String> command =
-        List.of(
-            "bash",
-            "-c",
-            "ulimit -f 4; exec \"$@\"",
-            "-",
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:-UsePerfData",
-            "-Xshare:off",
-            "-cp",
-            System.getProperty("java.class.path"),
-            Main.class.getName(),
-            "type",
-            "--json",
-            "--crew",
-            "oak",
-            "--journal",
-            folder.toString(),
-            file(TALK).toString());
+    List<String> command = new ArrayList<>(List.of("bash", "-c", "ulimit -f 4; exec \"$@\"", "-"));
+    command.addAll(
+        OwnProcess.command(
+            List.of("-XX:-UsePerfData", "-Xshare:off"),
+            List.of(
+                "type",
+                "--json",
+                "--crew",
+                "oak",
+                "--journal",
+                folder.toString(),
+                file(TALK).toString())));
     Process process =
         new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -25,16 +24,7 @@ class SmallHeapTest {
   private record Ended(int exitCode, String out, String err) {}
 
   private static Ended run(List<String> arguments) throws IOException, InterruptedException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx64m",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName()));
-    command.addAll(arguments);
+    List<String> command = OwnProcess.command(List.of("-Xmx64m", "-XX:+UseSerialGC"), arguments);
     Path out = folder.resolve("out");
     Path err = folder.resolve("err");
     Process process =

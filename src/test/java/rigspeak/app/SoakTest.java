@@ -37,19 +37,14 @@ class SoakTest {
     File told = folder.resolve("told").toFile();
     Process soak =
         new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xms256m",
-                "-Xmx256m",
-                "-XX:+AlwaysPreTouch",
-                "-XX:+UseSerialGC",
-                "-Djava.io.tmpdir=" + folder,
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "soak",
-                "--hours",
-                "0.25",
-                folder.toString())
+                OwnProcess.command(
+                    List.of(
+                        "-Xms256m",
+                        "-Xmx256m",
+                        "-XX:+AlwaysPreTouch",
+                        "-XX:+UseSerialGC",
+                        "-Djava.io.tmpdir=" + folder),
+                    List.of("soak", "--hours", "0.25", folder.toString())))
             .redirectErrorStream(true)
             .redirectOutput(told)
             .start();
