@@ -132,7 +132,10 @@ public final class Answers {
   }
 
   private String affirmDoubtful(List<Reply.Item> items) {
-    return text(saidBack.items(items), or("Say affirm, or each digit.", "Affirm, or each digit."));
+    String values = saidBack.items(items);
+    return Digits.areIn(values)
+        ? text(values, or("Say affirm, or each digit.", "Affirm, or each digit."))
+        : text(values, or("Say affirm or negative.", "Affirm or negative."));
   }
 
   private String readBack(Reply.ReadBack readBack) {

@@ -49,6 +49,11 @@ final class Digits {
 
   private Digits() {}
 
+  /** Whether there is a number in a text. */
+  static boolean areIn(String text) {
+    return NUMBER.matcher(text).find();
+  }
+
   /** The same text with every number of it digit by digit. */
   static String singly(String text) {
     StringBuilder spoken = new StringBuilder();

@@ -157,7 +157,9 @@ public final class RadioAnswers {
 
   private List<String> plain(Reply reply) {
     if (reply instanceof Reply.AffirmDoubtful doubtful) {
-      return lastWith(inThrees(doubtful.items(), saidBack::items), "Affirm, or each digit.");
+      List<String> values = inThrees(doubtful.items(), saidBack::items);
+      boolean numbers = values.stream().anyMatch(Digits::areIn);
+      return lastWith(values, numbers ? "Affirm, or each digit." : AFFIRM);
     }
     if (reply instanceof Reply.Dropped dropped) {
       return lastWith(

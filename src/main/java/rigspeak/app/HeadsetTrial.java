@@ -38,13 +38,13 @@ final class HeadsetTrial {
   private static final double QUIET_SECONDS = 3;
 
   /** From here on up the ear has to learn the noise before it hears: its own first guess, dB. */
-  private static final double LOUD = -45;
+  private static final double LOUD = -55;
 
   /**
-   * A voice with peaks 6 dB below full scale has its loudest frame at -21 dB (median of the demo
-   * day's recordings), and must be 12 dB above the noise.
+   * A voice with peaks 6 dB below full scale has its loudest frame at -29 dB (median of the demo
+   * day's recordings), and must be 10 dB above the noise.
    */
-  private static final double TOO_LOUD = -33;
+  private static final double TOO_LOUD = -39;
 
   private final Supplier<Ear> ears;
   private final Mouth mouth;

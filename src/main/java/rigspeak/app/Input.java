@@ -16,6 +16,9 @@ sealed interface Input {
   /** From the ear, which may have taken a teen for its ten. */
   record Heard(String words) implements Input {}
 
+  /** From the ear, which is not sure of it. */
+  record Doubtful(String words) implements Input {}
+
   /** A call, by voice or key, while something waits for an affirm, which then comes first. */
   record Called(String words) implements Input {}
 

@@ -42,6 +42,9 @@ final class KeptExchange {
     if (input instanceof Input.Heard) {
       return Came.HEARD;
     }
+    if (input instanceof Input.Doubtful) {
+      return Came.DOUBTFUL;
+    }
     return input instanceof Input.Called ? Came.CALLED : Came.UNHEARD;
   }
 
@@ -63,6 +66,7 @@ final class KeptExchange {
     return switch (said.came()) {
       case TYPED -> new Input.Typed(said.words());
       case HEARD -> new Input.Heard(said.words());
+      case DOUBTFUL -> new Input.Doubtful(said.words());
       case CALLED -> new Input.Called(said.words());
       case UNHEARD -> new Input.Unheard(why(said.trouble().orElse("")));
     };

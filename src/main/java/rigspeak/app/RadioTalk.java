@@ -70,9 +70,12 @@ final class RadioTalk {
     if (nobodySpoke) {
       return Optional.empty();
     }
+    if (heard instanceof Heard.Words words) {
+      return Optional.of(meant(words.text(), understanding.hearRadio(words.text())));
+    }
     return Optional.of(
-        heard instanceof Heard.Words words
-            ? meant(words.text(), understanding.hearRadio(words.text()))
+        heard instanceof Heard.Doubtful doubtful
+            ? meant(doubtful.text(), understanding.hearRadioDoubtful(doubtful.text()))
             : meant("", Session.unheard(heard)));
   }
 

@@ -87,6 +87,9 @@ final class Reckoning {
     if (input instanceof Input.Heard heard) {
       return understanding.hear(heard.words(), before.asked());
     }
+    if (input instanceof Input.Doubtful doubtful) {
+      return understanding.hearDoubtful(doubtful.words(), before.asked());
+    }
     return input instanceof Input.Unheard unheard ? unheard.why() : Meaning.Command.WAKE;
   }
 

@@ -133,11 +133,16 @@ final class Session {
     if (heard instanceof Heard.Silence && attention.sleeps() && !now.waitsForAnswer()) {
       return Optional.empty();
     }
-    return Optional.of(
-        take(
-            heard instanceof Heard.Words words
-                ? new Input.Heard(words.text())
-                : new Input.Unheard(unheard(heard))));
+    return Optional.of(take(input(heard)));
+  }
+
+  private static Input input(Heard heard) {
+    if (heard instanceof Heard.Words words) {
+      return new Input.Heard(words.text());
+    }
+    return heard instanceof Heard.Doubtful doubtful
+        ? new Input.Doubtful(doubtful.text())
+        : new Input.Unheard(unheard(heard));
   }
 
   /** Called, perhaps with more in the same breath; what still waits for an affirm comes first. */

@@ -85,10 +85,12 @@ final class TranscribeCommand implements Callable<Integer> {
   }
 
   private void print(Path wav, Heard heard, Understanding understanding, Optional<Slot> slot) {
-    String words = heard instanceof Heard.Words spoken ? spoken.text() : "";
+    String words = words(heard);
     Optional<Meaning> meaning =
         words.isEmpty() ? Optional.empty() : Optional.of(understanding.understand(words, slot));
-    boolean accepted = meaning.filter(m -> !(m instanceof Meaning.NotUnderstood)).isPresent();
+    boolean accepted =
+        heard instanceof Heard.Words
+            && meaning.filter(m -> !(m instanceof Meaning.NotUnderstood)).isPresent();
     String reason = accepted ? "" : reason(heard);
     if (json) {
       ObjectNode node = JsonNodeFactory.instance.objectNode();
@@ -108,6 +110,13 @@ final class TranscribeCommand implements Callable<Integer> {
           .printf("%s: %s%n", wav, accepted ? words : "not taken (" + reason + ") " + words);
       spec.commandLine().getOut().flush();
     }
+  }
+
+  private static String words(Heard heard) {
+    if (heard instanceof Heard.Words words) {
+      return words.text();
+    }
+    return heard instanceof Heard.Doubtful doubtful ? doubtful.text() : "";
   }
 
   private static String reason(Heard heard) {

@@ -169,8 +169,12 @@ public final class Dialogue {
           continue;
         }
         Statement.Value value = (Statement.Value) statement;
-        if (value.doubtful() && (holds(taken, value.slot()) || holds(doubtful, value.slot()))) {
-          // Said twice, and both alike: in digits, or it waits already.
+        if (value.doubtful() && holds(taken, value.slot())) {
+          // Said twice, and both alike: in digits, so it stands already.
+          continue;
+        }
+        if (value.doubtful() && holds(doubtful, value.slot())) {
+          addTo(doubtful, value);
           continue;
         }
         Item item = item(rig, value);

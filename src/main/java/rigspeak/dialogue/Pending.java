@@ -25,8 +25,8 @@ public sealed interface Pending {
   }
 
   /**
-   * Values that the ear may have taken for others, fifteen for fifty, affirmed together or said
-   * again digit by digit.
+   * Values that the ear may have taken for others, as fifteen for fifty, affirmed together or said
+   * again, numbers digit by digit.
    *
    * @param items all of one breath; none of them is in the rig
    * @param answersQuestion whether one of them had been asked for, so that the next question

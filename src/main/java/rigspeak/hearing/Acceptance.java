@@ -63,6 +63,10 @@ public final class Acceptance implements Configurable {
   @S4Double(defaultValue = 0.5)
   public static final String PROP_EAGER = "eager";
 
+  /** From how sure on a row that is not taken is asked back. */
+  @S4Double(defaultValue = 1)
+  public static final String PROP_ASKED_BACK = "askedBack";
+
   /** The same asleep, for the call, alone or with a command after it. */
   @S4Double(defaultValue = 0.92)
   public static final String PROP_CALL = "call";
@@ -93,6 +97,7 @@ public final class Acceptance implements Configurable {
   private double cautious;
   private double normal;
   private double eager;
+  private double askedBack;
   private double call;
 
   /** For Sphinx4's configuration. */
@@ -108,6 +113,7 @@ public final class Acceptance implements Configurable {
     cautious = sheet.getDouble(PROP_CAUTIOUS);
     normal = sheet.getDouble(PROP_NORMAL);
     eager = sheet.getDouble(PROP_EAGER);
+    askedBack = sheet.getDouble(PROP_ASKED_BACK);
     call = sheet.getDouble(PROP_CALL);
   }
 
@@ -182,6 +188,11 @@ public final class Acceptance implements Configurable {
 
   boolean isSure(Evidence evidence, Caution caution) {
     return surety(evidence) >= needed(caution);
+  }
+
+  /** Who is cautious would rather be asked to say it again. */
+  boolean isWorthAsking(Evidence evidence, Caution caution) {
+    return caution != Caution.CAUTIOUS && surety(evidence) >= askedBack && !isUnfinished(evidence);
   }
 
   boolean isSureOfCall(Evidence evidence) {

@@ -253,6 +253,14 @@ public final class Ear {
   }
 
   /**
+   * Whether a row that is not sure enough to be taken is worth asking back. Asleep nothing is: a
+   * false call would then put a question.
+   */
+  boolean mayBe(Acceptance.Evidence evidence) {
+    return !onlyCall && acceptance.isWorthAsking(evidence, caution);
+  }
+
+  /**
    * Asleep, of a call with more after it that is not sure enough to be taken, the call may still
    * be. The bare call has to be sure by itself: "lantern" alone comes near it.
    */

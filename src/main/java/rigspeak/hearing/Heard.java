@@ -24,6 +24,23 @@ public sealed interface Heard {
     }
   }
 
+  /**
+   * Words that were probably said, and not more than that. Whoever is told them asks back; nothing
+   * is done and no value stands for them.
+   *
+   * @param words as in {@link Words}
+   */
+  record Doubtful(List<String> words, Stretch when) implements Heard {
+    public Doubtful {
+      words = List.copyOf(words);
+    }
+
+    /** The words with a space between each. */
+    public String text() {
+      return String.join(" ", words);
+    }
+  }
+
   /** Something was said that is not taken. */
   record NotUnderstood(Reason reason, Stretch when) implements Heard {}
 

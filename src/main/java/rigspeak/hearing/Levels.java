@@ -2,17 +2,17 @@ package rigspeak.hearing;
 
 /**
  * How loud a person and the place were at enrolment. Decibels below full scale after the first
- * difference, as the endpointer measures them (negative).
+ * difference, in the bands of the voice, as the endpointer measures them (negative).
  *
  * @param speech the loudest moment of an utterance, in the middle of all
  * @param background the quietest, in the middle of all
  */
 public record Levels(double speech, double background) {
   /** What is taken for the background, without a profile, until something quieter is heard. */
-  private static final double FIRST_GUESS = -45;
+  private static final double FIRST_GUESS = -55;
 
   /** A voice below this does not reach the microphone. */
-  private static final double LEAST = -50;
+  private static final double LEAST = -60;
 
   /**
    * A voice so far below the person's own is another's, or the microphone has moved: the same voice

@@ -7,7 +7,7 @@ import rigspeak.audio.SoundStream;
 
 /**
  * How well a voice reaches the ear. Levels are in decibels below full scale, after a first
- * difference, as the {@link Endpointer} takes them; the peak is that of the samples.
+ * difference, in the {@link Bands} of the voice; the peak is that of the samples.
  *
  * @param finding what stands in the way, if anything does
  * @param voiceDecibels level of the loudest frame
@@ -22,7 +22,7 @@ public record SoundCheck(
     double peakDecibels,
     double clippedShare) {
 
-  /** A voice less than this above the background is not made out, dB. */
+  /** A voice less than this above the background is hardly made out, dB. */
   private static final double LEAST_DISTANCE = 10;
 
   /** A larger share of clipped samples spoils the words. */

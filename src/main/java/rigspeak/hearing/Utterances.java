@@ -47,7 +47,7 @@ final class Utterances implements Listening {
   }
 
   static Endpointer.Settings ends(ClosingPause pause) {
-    return new Endpointer.Settings(8, 8, ONSET_WINDOW, pause.frames(), 20 * 100);
+    return new Endpointer.Settings(6, 10, ONSET_WINDOW, pause.frames(), 20 * 100);
   }
 
   @Override
@@ -71,7 +71,10 @@ final class Utterances implements Listening {
       if (endpointer.take(frame) == Endpointer.Turn.BEGINS) {
         anythingSaid = true;
         try {
-          return Optional.of(utterance());
+          Optional<Heard> heard = utterance();
+          if (heard.isPresent()) {
+            return heard;
+          }
         } finally {
           ear.letGo();
         }
@@ -93,7 +96,8 @@ final class Utterances implements Listening {
     stream.close();
   }
 
-  private Heard utterance() throws IOException {
+  /** What was said; nothing if it was the noise that the stream begins with. */
+  private Optional<Heard> utterance() throws IOException {
     long from = framesRead - leader.size();
     Spoken spoken = new Spoken();
     long begun = CPU.getCurrentThreadCpuTime();
@@ -105,6 +109,10 @@ final class Utterances implements Listening {
       throw spoken.broken.get();
     }
     Heard.Stretch when = stretch(from, CPU.getCurrentThreadCpuTime() - begun);
+    return spoken.wasNoise ? Optional.empty() : Optional.of(judged(spoken, recognised, when));
+  }
+
+  private Heard judged(Spoken spoken, Ear.Recognised recognised, Heard.Stretch when) {
     SoundCheck.Finding finding =
         SoundCheck.finding(
             spoken.meter.level().clippedShare(),
@@ -112,9 +120,16 @@ final class Utterances implements Listening {
             endpointer.background(),
             spoken.voice,
             ear.levels().leastLevel());
-    if (finding != SoundCheck.Finding.FINE) {
+    boolean tooNoisy = finding == SoundCheck.Finding.TOO_NOISY;
+    if (finding != SoundCheck.Finding.FINE && !tooNoisy) {
       return unheard(finding, when);
     }
+    Heard heard = weighed(spoken, recognised, when);
+    // In noise, too, words may be made out; if they are not, it is the noise.
+    return tooNoisy && heard instanceof Heard.NotUnderstood ? new Heard.TooNoisy(when) : heard;
+  }
+
+  private Heard weighed(Spoken spoken, Ear.Recognised recognised, Heard.Stretch when) {
     if (spoken.tooLong) {
       return new Heard.NotUnderstood(Heard.Reason.TOO_LONG, when);
     }
@@ -133,6 +148,9 @@ final class Utterances implements Listening {
       taken.accept(row);
       return new Heard.Words(row.words(), when);
     }
+    if (ear.mayBe(evidence)) {
+      return new Heard.Doubtful(row.words(), when);
+    }
     return ear.callAlone(row.words(), evidence)
         .<Heard>map(call -> new Heard.Words(call, when))
         .orElseGet(() -> new Heard.NotUnderstood(against.get(), when));
@@ -141,9 +159,8 @@ final class Utterances implements Listening {
   private static Heard unheard(SoundCheck.Finding finding, Heard.Stretch when) {
     return switch (finding) {
       case CLIPPED -> new Heard.Clipped(when);
-      case TOO_NOISY -> new Heard.TooNoisy(when);
       case TOO_QUIET -> new Heard.TooQuiet(when);
-      case NO_VOICE, FINE -> new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
+      case NO_VOICE, TOO_NOISY, FINE -> new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
     };
   }
 
@@ -181,6 +198,7 @@ final class Utterances implements Listening {
     private boolean over;
     private boolean closed;
     private boolean tooLong;
+    private boolean wasNoise;
     private Optional<IOException> broken = Optional.empty();
 
     @Override
@@ -197,7 +215,8 @@ final class Utterances implements Listening {
       loudest = Math.max(loudest, endpointer.lastLevel());
       tooLong = turn == Endpointer.Turn.TOO_LONG;
       closed = turn == Endpointer.Turn.ENDS;
-      over = tooLong || closed;
+      wasNoise = turn == Endpointer.Turn.WAS_NOISE;
+      over = tooLong || closed || wasNoise;
       return metered(frame);
     }
 

@@ -73,6 +73,8 @@ public sealed interface Event {
   enum Came {
     TYPED,
     HEARD,
+    /** Heard, and not surely. */
+    DOUBTFUL,
     /** A call, by voice or key, that first brings back what waits for an affirm. */
     CALLED,
     /** Something was heard, but no words. */

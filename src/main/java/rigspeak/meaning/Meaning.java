@@ -111,7 +111,7 @@ public sealed interface Meaning {
     /**
      * A value for a slot.
      *
-     * @param doubtful whether the ear may have taken it for its twin, fifteen for fifty
+     * @param doubtful whether the ear may have taken it for another, as fifteen for fifty
      */
     record Value(Slot slot, Said said, boolean doubtful) implements Statement {
       public Value(Slot slot, Said said) {

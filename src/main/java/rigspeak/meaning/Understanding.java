@@ -31,29 +31,51 @@ public final class Understanding {
    * @param asked the slot that has just been asked for, whose bare value is then taken too
    */
   public Meaning understand(String text, Optional<Slot> asked) {
-    return understand(text, expected(asked), asked, false);
+    return understand(text, expected(asked), asked, Came.TYPED);
   }
 
   /** What heard words mean: the same, but a fifteen may have been a fifty. */
   public Meaning hear(String text, Optional<Slot> asked) {
-    return understand(text, expected(asked), asked, true);
+    return understand(text, expected(asked), asked, Came.HEARD);
+  }
+
+  /**
+   * What words mean that were perhaps said: a value that has to be affirmed, or what is asked back
+   * anyway. Of anything else nothing is taken.
+   */
+  public Meaning hearDoubtful(String text, Optional<Slot> asked) {
+    return askedBack(understand(text, expected(asked), asked, Came.DOUBTFUL));
   }
 
   /** What words typed in place of a radio mean; a value is said with its name. */
   public Meaning understandRadio(String text) {
-    return understand(text, Expected.overTheRadio(), Optional.empty(), false);
+    return understand(text, Expected.overTheRadio(), Optional.empty(), Came.TYPED);
   }
 
   /** What words heard over a radio mean. */
   public Meaning hearRadio(String text) {
-    return understand(text, Expected.overTheRadio(), Optional.empty(), true);
+    return understand(text, Expected.overTheRadio(), Optional.empty(), Came.HEARD);
+  }
+
+  /** What words mean that were perhaps said over a radio. */
+  public Meaning hearRadioDoubtful(String text) {
+    return askedBack(understand(text, Expected.overTheRadio(), Optional.empty(), Came.DOUBTFUL));
+  }
+
+  private static Meaning askedBack(Meaning meaning) {
+    boolean waits =
+        meaning instanceof Meaning.Values
+            || meaning == Command.CLIPPED_IN
+            || (meaning instanceof Meaning.Correction correction
+                && !correction.statements().isEmpty());
+    return waits ? meaning : new NotUnderstood(Reason.NO_SUCH_SENTENCE, "");
   }
 
   private static Expected expected(Optional<Slot> asked) {
     return asked.map(slot -> Expected.answerFor(slot.key())).orElseGet(Expected::anything);
   }
 
-  private Meaning understand(String text, Expected expected, Optional<Slot> asked, boolean heard) {
+  private Meaning understand(String text, Expected expected, Optional<Slot> asked, Came came) {
     List<String> words = Spelling.words(text);
     if (words.isEmpty()) {
       return new NotUnderstood(Reason.NOTHING_SAID, "");
@@ -61,7 +83,7 @@ public final class Understanding {
     String said = String.join(" ", words);
     Set<Meaning> meanings = new LinkedHashSet<>();
     for (List<String> tags : grammar.match(words, expected)) {
-      meanings.add(obey(tags, new Reader(asked, heard), said));
+      meanings.add(obey(tags, new Reader(asked, came), said));
     }
     return switch (meanings.size()) {
       case 0 -> new NotUnderstood(Reason.NO_SUCH_SENTENCE, said);
@@ -86,6 +108,21 @@ public final class Understanding {
     }
   }
 
+  /** How words came, and how far they can be relied on. */
+  private enum Came {
+    TYPED,
+    HEARD,
+    DOUBTFUL;
+
+    boolean leavesInDoubt(Breath breath) {
+      return switch (this) {
+        case TYPED -> false;
+        case HEARD -> breath.hasTwin();
+        case DOUBTFUL -> true;
+      };
+    }
+  }
+
   /** Obeys tags from left to right. */
   private static final class Reader {
     private static final String ROPE_ANGLE = "rope_angle";
@@ -95,12 +132,12 @@ public final class Understanding {
     private Breath breath = new Breath();
     private Optional<String> command = Optional.empty();
     private Optional<Meaning> procedure = Optional.empty();
-    private final boolean heard;
+    private final Came came;
     private boolean called;
     private boolean correcting;
 
-    Reader(Optional<Slot> asked, boolean heard) {
-      this.heard = heard;
+    Reader(Optional<Slot> asked, Came came) {
+      this.came = came;
       this.slot = asked.map(Slot::key);
     }
 
@@ -138,8 +175,8 @@ public final class Understanding {
         statements.add(new Statement.RopeAngle(Angle.ofDegrees(angle.number())));
       } else {
         Slot named = Slot.of(name).orElseThrow();
-        boolean doubtful = heard && breath.hasTwin();
-        statements.add(new Statement.Value(named, SlotValue.of(named, breath), doubtful));
+        statements.add(
+            new Statement.Value(named, SlotValue.of(named, breath), came.leavesInDoubt(breath)));
       }
       breath = new Breath();
     }

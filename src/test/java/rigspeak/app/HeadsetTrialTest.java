@@ -191,9 +191,9 @@ class HeadsetTrialTest {
       case "fine" -> voice;
       case "hissing" -> changed(voice, sample -> sample + 8 * random.nextGaussian());
       case "faint" -> {
-        // Above silence, and yet below the -50 dB that reach the ear.
+        // Above silence, and yet below the -60 dB that reach the ear.
         double loudest = SoundCheck.of(voice.stream(), voice.seconds()).voiceDecibels();
-        double gain = Math.pow(10, (-51 - loudest) / 20);
+        double gain = Math.pow(10, (-61 - loudest) / 20);
         yield changed(voice, sample -> gain * sample);
       }
       case "overdriven" -> changed(voice, sample -> 30 * sample);

@@ -22,6 +22,7 @@ record Situation(String theme, String title, List<Exchange> exchanges) {
       List.of(
           "taking-values",
           "twins",
+          "in-doubt",
           "correcting",
           "asking",
           "verdicts",

@@ -39,6 +39,9 @@ class SituationTest {
   /** By ear a fifteen may have been a fifty; typed it is what it is. */
   private static final String HEARD = "(heard) ";
 
+  /** By ear, and not surely. */
+  private static final String PERHAPS = "(perhaps) ";
+
   static Stream<Situation> situations() {
     return Situation.all();
   }
@@ -126,6 +129,9 @@ class SituationTest {
   private static Meaning meaning(String said, Conversation now) {
     if (said.startsWith(HEARD)) {
       return UNDERSTANDING.hear(said.substring(HEARD.length()), now.asked());
+    }
+    if (said.startsWith(PERHAPS)) {
+      return UNDERSTANDING.hearDoubtful(said.substring(PERHAPS.length()), now.asked());
     }
     return switch (said) {
       case "(silence)" -> UNDERSTANDING.understand("", now.asked());

@@ -35,9 +35,16 @@ enum Consequence {
    *
    * @param said the words; empty if they were talk that is none of the tool's business
    * @param heard the words that they were taken for
+   * @param doubtful whether the ear was not sure of them
    */
-  static Consequence of(String said, String heard) {
-    Meaning meaning = UNDERSTANDING.hear(heard, Optional.empty());
+  static Consequence of(String said, String heard, boolean doubtful) {
+    Meaning meaning =
+        doubtful
+            ? UNDERSTANDING.hearDoubtful(heard, Optional.empty())
+            : UNDERSTANDING.hear(heard, Optional.empty());
+    if (doubtful && meaning instanceof Meaning.NotUnderstood) {
+      return ASKED_AGAIN;
+    }
     Turn turn = DIALOGUE.step(Conversation.begin(), meaning);
     Optional<Pending> pending = turn.next().floor().pending();
     boolean ofValues = meaning instanceof Meaning.Values || meaning instanceof Meaning.Correction;
@@ -45,6 +52,20 @@ enum Consequence {
       return STANDS;
     }
     return pending.isPresent() ? WAITS : ASKED_AGAIN;
+  }
+
+  /** Whether anything comes of words that the ear is not sure of: it is asked back then. */
+  static boolean isAskedBack(String heard) {
+    return !(UNDERSTANDING.hearDoubtful(heard, Optional.empty()) instanceof Meaning.NotUnderstood);
+  }
+
+  /** Whether words, heard as they were said, stand only when they have been affirmed. */
+  static boolean isAffirmedFirst(String said, boolean doubtful) {
+    Meaning meaning =
+        doubtful
+            ? UNDERSTANDING.hearDoubtful(said, Optional.empty())
+            : UNDERSTANDING.hear(said, Optional.empty());
+    return DIALOGUE.step(Conversation.begin(), meaning).next().floor().pending().isPresent();
   }
 
   private static Set<Reply.Item> taken(String said) {

@@ -29,6 +29,6 @@ class ConsequenceTest {
     "all up two hundred sixty pounds, all up two hundred sixty five pounds, STANDS",
   })
   void whatStandsIsOnlyWhatWasSaid(String said, String heard, Consequence consequence) {
-    assertEquals(consequence, Consequence.of(said, heard));
+    assertEquals(consequence, Consequence.of(said, heard, false));
   }
 }

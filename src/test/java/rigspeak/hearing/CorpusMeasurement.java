@@ -108,11 +108,9 @@ final class CorpusMeasurement {
   }
 
   private Outcome outcome(Recording recording, List<Heard> heard) throws IOException {
-    String text =
-        heard.stream()
-            .filter(Heard.Words.class::isInstance)
-            .map(words -> ((Heard.Words) words).text())
-            .collect(Collectors.joining(" "));
+    boolean sure = heard.stream().anyMatch(Heard.Words.class::isInstance);
+    String text = heard.stream().map(CorpusMeasurement::taken).collect(Collectors.joining(" "));
+    text = text.strip();
     if (text.isEmpty()) {
       return Outcome.REFUSED;
     }
@@ -120,11 +118,21 @@ final class CorpusMeasurement {
     if (!recording.talk() && heard.size() == 1 && meant(text).equals(meant(said))) {
       return Outcome.RIGHT;
     }
-    return switch (Consequence.of(said, text)) {
+    return switch (Consequence.of(said, text, !sure)) {
       case STANDS -> Outcome.WRONG;
       case WAITS -> Outcome.WAITS;
       case ASKED_AGAIN -> Outcome.REFUSED;
     };
+  }
+
+  /** Its words, where anything comes of them. */
+  private static String taken(Heard heard) {
+    if (heard instanceof Heard.Words words) {
+      return words.text();
+    }
+    return heard instanceof Heard.Doubtful doubtful && Consequence.isAskedBack(doubtful.text())
+        ? doubtful.text()
+        : "";
   }
 
   private Set<List<String>> meant(String words) {

@@ -93,6 +93,8 @@ interface Engine {
       for (Heard one : heard) {
         if (one instanceof Heard.Words w) {
           taken.add(w.words());
+        } else if (one instanceof Heard.Doubtful d && Consequence.isAskedBack(d.text())) {
+          taken.add(d.words());
         }
         busy += one.when().busySeconds();
       }

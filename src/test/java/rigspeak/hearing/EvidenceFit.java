@@ -39,7 +39,7 @@ final class EvidenceFit {
     "words",
     "aboveNoise"
   };
-  private static final double[] LEVELS = {0.4, 0.5, 0.56, 0.6, 0.65, 0.7, 0.75, 0.8, 0.9, 0.95};
+  private static final double[] LEVELS = {0.4, 0.5, 0.56, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95};
 
   /** How strongly the prior pulls each weight to nought: one over its variance. */
   private static final double PRIOR = 0.3;
@@ -72,7 +72,20 @@ final class EvidenceFit {
     }
 
     private List<Judged> taken(Acceptance acceptance, double level) {
-      return found.stream().filter(f -> acceptance.surety(f.row().evidence()) >= level).toList();
+      List<Judged> sure =
+          found.stream().filter(f -> acceptance.surety(f.row().evidence()) >= level).toList();
+      return sure.isEmpty() ? askedBack(acceptance) : sure;
+    }
+
+    private List<Judged> askedBack(Acceptance acceptance) {
+      return found.stream()
+          .filter(f -> acceptance.isWorthAsking(f.row().evidence(), Caution.NORMAL))
+          .filter(f -> Consequence.isAskedBack(String.join(" ", f.row().words())))
+          .toList();
+    }
+
+    private boolean isDoubtful(Acceptance acceptance, double level) {
+      return found.stream().noneMatch(f -> acceptance.surety(f.row().evidence()) >= level);
     }
 
     boolean right(Acceptance acceptance, double level) {
@@ -97,7 +110,8 @@ final class EvidenceFit {
       }
       String heard =
           taken.stream().flatMap(t -> t.row().words().stream()).collect(Collectors.joining(" "));
-      return Consequence.of(row.talk() ? "" : row.said(), heard) == consequence;
+      return Consequence.of(row.talk() ? "" : row.said(), heard, isDoubtful(acceptance, level))
+          == consequence;
     }
   }
 

@@ -220,14 +220,28 @@ final class HearingComparison {
   }
 
   private String again(String line, Map<String, Recorded> recorded, Acceptance acceptance) {
-    List<List<String>> taken =
-        FoundRow.in(line).stream()
-            .filter(row -> acceptance.isSure(row.evidence(), Caution.NORMAL))
-            .map(FoundRow::words)
-            .toList();
+    List<FoundRow> found = FoundRow.in(line);
+    List<Class<? extends Heard>> heard = new ArrayList<>();
+    List<List<String>> taken = new ArrayList<>();
+    for (FoundRow row : found) {
+      if (acceptance.isSure(row.evidence(), Caution.NORMAL)) {
+        heard.add(Heard.Words.class);
+        taken.add(row.words());
+      } else if (acceptance.isWorthAsking(row.evidence(), Caution.NORMAL)
+          && Consequence.isAskedBack(String.join(" ", row.words()))) {
+        heard.add(Heard.Doubtful.class);
+        taken.add(row.words());
+      }
+    }
     HearingTables.Row row = HearingTables.Row.read(line);
     Recorded.Outcome outcome = recorded.get(row.recording()).outcome(grammar, taken);
     String[] cells = line.split(",", -1);
+    String tooLoud = row.toldTooLoud() && taken.isEmpty() ? "TooNoisy" : "";
+    cells[9] =
+        heard.stream().map(Class::getSimpleName).collect(Collectors.joining(" / ", "", tooLoud))
+            + found.stream()
+                .map(each -> FoundRow.written(each.words(), each.evidence()))
+                .collect(Collectors.joining());
     cells[6] = outcome.name();
     cells[8] = taken.stream().flatMap(List::stream).collect(Collectors.joining(" "));
     return String.join(",", cells);

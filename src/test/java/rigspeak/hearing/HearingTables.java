@@ -42,6 +42,7 @@ final class HearingTables {
       String said,
       String heard,
       boolean toldTooLoud,
+      boolean doubtful,
       double seconds,
       double busySeconds,
       double peakMegabytes,
@@ -63,10 +64,22 @@ final class HearingTables {
           cells[7],
           cells[8],
           cells[9].contains(Heard.TooNoisy.class.getSimpleName()),
+          isDoubtful(cells[9]),
           Double.parseDouble(cells[10]),
           Double.parseDouble(cells[11]),
           Double.parseDouble(cells[12]),
           cells[2] + "/" + cells[13]);
+    }
+
+    /** Nothing else was taken in it than what is asked back. */
+    private static boolean isDoubtful(String evidence) {
+      return evidence.contains(Heard.Doubtful.class.getSimpleName())
+          && !evidence.contains(Heard.Words.class.getSimpleName());
+    }
+
+    /** As it was said, but it stands only when it has been affirmed. */
+    boolean affirmedFirst() {
+      return outcome == Outcome.RIGHT && Consequence.isAffirmedFirst(heard, doubtful);
     }
 
     boolean talk() {
@@ -90,7 +103,7 @@ final class HearingTables {
 
     private boolean misheard(Consequence consequence) {
       return (outcome == Outcome.WRONG || outcome == Outcome.CONFUSED)
-          && Consequence.of(talk() ? "" : said, heard) == consequence;
+          && Consequence.of(talk() ? "" : said, heard, doubtful) == consequence;
     }
 
     String played() {
@@ -178,12 +191,14 @@ final class HearingTables {
             + head
             + " | commands | "
             + engines.stream()
-                .map(engine -> engine + " right / wrong / waits / refused % | ")
+                .map(engine -> engine + " right (affirmed first) / wrong / waits / refused % | ")
                 .collect(Collectors.joining())
             + "told that it is too loud % | talk | taken % "
             + String.join(" / ", engines)
+            + " | asked back % "
+            + String.join(" / ", engines)
             + " | real-time factor | peak MB |");
-    line("|---|---|" + "---|".repeat(engines.size()) + "---|---|---|---|---|");
+    line("|---|---|" + "---|".repeat(engines.size()) + "---|---|---|---|---|---|");
     Map<String, List<Row>> groups = groups(which, what);
     if (groups.size() > 1 && !head.equals("condition")) {
       groups.put("~ all", rows.stream().filter(which).toList());
@@ -206,7 +221,8 @@ final class HearingTables {
     cells.append(said(commands, engines)).append(" | ");
     for (String engine : engines) {
       List<Row> mine = by(engine, commands);
-      cells.append(percent(mine, r -> r.outcome() == Outcome.RIGHT)).append(" / ");
+      cells.append(percent(mine, r -> r.outcome() == Outcome.RIGHT));
+      cells.append(" (").append(percent(mine, Row::affirmedFirst)).append(") / ");
       cells.append(percent(mine, Row::wrong)).append(" / ");
       cells.append(percent(mine, Row::waits)).append(" / ");
       cells.append(percent(mine, Row::refused)).append(" | ");
@@ -214,6 +230,7 @@ final class HearingTables {
     cells.append(each(engines, engine -> percent(by(engine, commands), Row::toldTooLoud)));
     cells.append(" | ").append(said(talk, engines)).append(" | ");
     cells.append(each(engines, engine -> percent(by(engine, talk), Row::wrong))).append(" | ");
+    cells.append(each(engines, engine -> percent(by(engine, talk), Row::waits))).append(" | ");
     cells.append(each(engines, engine -> speed(by(engine, rows)))).append(" | ");
     cells.append(each(engines, engine -> peak(by(engine, rows)))).append(" |");
     return cells.toString();

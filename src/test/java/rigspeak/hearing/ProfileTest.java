@@ -64,13 +64,13 @@ final class ProfileTest {
   /** What the ear held before there were profiles: docs/hearing.md was measured with it. */
   @Test
   void withoutAProfileTheLevelsAreTheOldOnes() {
-    assertEquals(-45, Levels.unknown().firstGuess());
-    assertEquals(-50, Levels.unknown().leastLevel());
+    assertEquals(-55, Levels.unknown().firstGuess());
+    assertEquals(-60, Levels.unknown().leastLevel());
   }
 
   @Test
   void aQuietRoomDoesNotLowerTheFirstGuessAndANoisyOneRaisesIt() {
-    assertEquals(-45, new Levels(-20, -70).firstGuess());
+    assertEquals(-55, new Levels(-20, -70).firstGuess());
     assertEquals(-38, new Levels(-20, -38).firstGuess());
   }
 }
