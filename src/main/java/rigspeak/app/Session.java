@@ -119,13 +119,19 @@ final class Session {
     return take(new Input.Typed(words));
   }
 
-  /** Takes what the ear made of an utterance; nothing comes of it while nobody has called. */
+  /**
+   * Takes what the ear made of an utterance. Nothing comes of it while nobody has called, nor if
+   * nobody spoke: a gust is not to be answered.
+   */
   Optional<Exchange> heard(Heard heard) {
     heardSeconds = heard.when().endSeconds();
     if (attention.isAsleep()) {
       return heard instanceof Heard.Words words && understanding.isCall(words.text())
           ? Optional.of(called(words.text()))
           : Optional.empty();
+    }
+    if (heard instanceof Heard.NotUnderstood not && not.reason() == Heard.Reason.NO_VOICE) {
+      return Optional.empty();
     }
     if (heard instanceof Heard.Silence && attention.at(heardSeconds).isAsleep()) {
       return Optional.of(fallAsleep());

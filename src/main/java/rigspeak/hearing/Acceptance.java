@@ -31,12 +31,6 @@ public final class Acceptance implements Configurable {
   public static final String PROP_WORST_WORD = "worstWord";
 
   @S4Double(defaultValue = 0)
-  public static final String PROP_WORST_PAUSE = "worstPause";
-
-  @S4Double(defaultValue = 0)
-  public static final String PROP_WORDS = "words";
-
-  @S4Double(defaultValue = 0)
   public static final String PROP_ABOVE_NOISE = "aboveNoise";
 
   /**
@@ -86,8 +80,6 @@ public final class Acceptance implements Configurable {
     PROP_OVER_OTHER_SPEECH,
     PROP_OVER_UNFINISHED,
     PROP_WORST_WORD,
-    PROP_WORST_PAUSE,
-    PROP_WORDS,
     PROP_ABOVE_NOISE
   };
 
@@ -156,8 +148,6 @@ public final class Acceptance implements Configurable {
         within(overOtherSpeech, -100, 100) / 100,
         within(overUnfinished, -60, 60) / 60,
         within(worstWord, -20, 0) / 10,
-        within(worstPause, -12, 0) / 3,
-        within(words, 1, 15) / 10,
         within(aboveNoise, 0, 50) / 50
       };
     }
@@ -187,7 +177,12 @@ public final class Acceptance implements Configurable {
   }
 
   boolean isSure(Evidence evidence, Caution caution) {
-    return surety(evidence) >= needed(caution);
+    return isSure(evidence, needed(caution));
+  }
+
+  /** However well the words fit: of a voice that the noise nearly drowns nothing is sure. */
+  boolean isSure(Evidence evidence, double needed) {
+    return evidence.aboveNoise() >= SoundCheck.LEAST_DISTANCE && surety(evidence) >= needed;
   }
 
   /** Who is cautious would rather be asked to say it again. */
@@ -196,7 +191,7 @@ public final class Acceptance implements Configurable {
   }
 
   boolean isSureOfCall(Evidence evidence) {
-    return surety(evidence) >= call;
+    return isSure(evidence, call);
   }
 
   private double needed(Caution caution) {

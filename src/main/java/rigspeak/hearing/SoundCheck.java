@@ -23,7 +23,7 @@ public record SoundCheck(
     double clippedShare) {
 
   /** A voice less than this above the background is hardly made out, dB. */
-  private static final double LEAST_DISTANCE = 10;
+  static final double LEAST_DISTANCE = 11;
 
   /** A larger share of clipped samples spoils the words. */
   private static final double MOST_CLIPPED = 0.02;
@@ -93,10 +93,10 @@ public record SoundCheck(
     if (loudest < leastLevel) {
       return Finding.TOO_QUIET;
     }
-    if (loudest - background < LEAST_DISTANCE) {
-      return Finding.TOO_NOISY;
+    if (voice.voicedFrames() < LEAST_VOICED) {
+      return Finding.NO_VOICE;
     }
-    return voice.voicedFrames() < LEAST_VOICED ? Finding.NO_VOICE : Finding.FINE;
+    return loudest - background < LEAST_DISTANCE ? Finding.TOO_NOISY : Finding.FINE;
   }
 
   private static boolean fill(short[] frame, SoundStream stream) throws IOException {

@@ -44,9 +44,34 @@ class AcceptanceTest {
   }
 
   @Test
-  void wordsAndPausesThatFitBetter() {
+  void wordsThatFitBetter() {
     neverLess(fit -> new Evidence(20, 10, -10, fit, -1, 4, 30), -30, -8, -2, 0);
-    neverLess(fit -> new Evidence(20, 10, -10, -5, fit, 4, 30), -30, -3, -1, 0);
+  }
+
+  @Test
+  void aVoiceFartherAboveTheNoise() {
+    neverLess(above -> FAIR.aboveNoise(above), 0, 10, 20, 50);
+  }
+
+  /** However well the words fit, in such noise they are asked back at best. */
+  @Test
+  void ofAVoiceThatTheNoiseNearlyDrownsNothingIsSure() {
+    Evidence drowned = new Evidence(100, 100, 0, 0, 0, 5, 10.9);
+    for (Caution caution : Caution.values()) {
+      assertFalse(ACCEPTANCE.isSure(drowned, caution));
+      assertTrue(ACCEPTANCE.isSure(drowned.aboveNoise(11.1), caution));
+    }
+    assertTrue(ACCEPTANCE.isWorthAsking(drowned, Caution.NORMAL));
+  }
+
+  @Test
+  void whoIsCautiousIsNotAskedBack() {
+    Evidence middling = new Evidence(50, 60, -10, -5, -1, 4, 30);
+    assertFalse(ACCEPTANCE.isSure(middling, Caution.NORMAL));
+    assertTrue(ACCEPTANCE.isWorthAsking(middling, Caution.NORMAL));
+    assertFalse(ACCEPTANCE.isWorthAsking(middling, Caution.CAUTIOUS));
+    Evidence goesOn = new Evidence(100, 100, -61, -7, -1, 4, 30);
+    assertFalse(ACCEPTANCE.isWorthAsking(goesOn, Caution.NORMAL));
   }
 
   @Test
@@ -87,11 +112,11 @@ class AcceptanceTest {
 
   @Test
   void aSingleWordHardlyAboveTheNoise() {
-    Evidence word = new Evidence(100, 100, 0, 0, -1, 1, 17.9);
+    Evidence word = new Evidence(100, 100, 0, 0, -1, 1, 13.9);
     for (Caution caution : Caution.values()) {
       assertFalse(ACCEPTANCE.isSure(word, caution));
-      assertTrue(ACCEPTANCE.isSure(word.aboveNoise(18.1), caution));
-      assertTrue(ACCEPTANCE.isSure(new Evidence(100, 100, 0, 0, -1, 2, 17.9), caution));
+      assertTrue(ACCEPTANCE.isSure(word.aboveNoise(14.1), caution));
+      assertTrue(ACCEPTANCE.isSure(new Evidence(100, 100, 0, 0, -1, 2, 13.9), caution));
     }
   }
 
@@ -106,7 +131,7 @@ class AcceptanceTest {
     // Everything but the lead at the end of its scale, so that each weight counts once.
     Evidence most = new Evidence(Math.exp(4) - 1, 100, 60, -10, -3, 10, 50);
     double[] scaled = most.scaled();
-    double[] expected = {1, 0.8, 1, 1, -1, -1, 1, 1};
+    double[] expected = {1, 0.8, 1, 1, -1, 1};
     for (int i = 0; i < scaled.length; i++) {
       assertEquals(expected[i], scaled[i], 1e-9);
     }

@@ -30,14 +30,7 @@ import rigspeak.grammar.Grammar;
  */
 final class EvidenceFit {
   private static final String[] NAMES = {
-    "always",
-    "overRival",
-    "overOtherSpeech",
-    "overUnfinished",
-    "worstWord",
-    "worstPause",
-    "words",
-    "aboveNoise"
+    "always", "overRival", "overOtherSpeech", "overUnfinished", "worstWord", "aboveNoise"
   };
   private static final double[] LEVELS = {0.4, 0.5, 0.56, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95};
 
@@ -73,7 +66,7 @@ final class EvidenceFit {
 
     private List<Judged> taken(Acceptance acceptance, double level) {
       List<Judged> sure =
-          found.stream().filter(f -> acceptance.surety(f.row().evidence()) >= level).toList();
+          found.stream().filter(f -> acceptance.isSure(f.row().evidence(), level)).toList();
       return sure.isEmpty() ? askedBack(acceptance) : sure;
     }
 
@@ -85,7 +78,7 @@ final class EvidenceFit {
     }
 
     private boolean isDoubtful(Acceptance acceptance, double level) {
-      return found.stream().noneMatch(f -> acceptance.surety(f.row().evidence()) >= level);
+      return found.stream().noneMatch(f -> acceptance.isSure(f.row().evidence(), level));
     }
 
     boolean right(Acceptance acceptance, double level) {
