@@ -258,15 +258,17 @@ class RealSoundTest {
   void aVoiceThatIsTooQuietOrTooLoudAndAPlaceThatIsTooNoisyAreToldApart() throws Exception {
     Sound voice = WavFile.read(READ_BACK);
     double loudest = SoundCheck.of(voice.stream(), voice.seconds()).voiceDecibels();
-    // Above silence, and yet below the -50 dB that reach the ear.
-    double quiet = Math.pow(10, (-51 - loudest) / 20);
+    // Above silence, and yet below the -60 dB that reach the ear.
+    double quiet = Math.pow(10, (-61 - loudest) / 20);
+    // Nearly as loud as the voice. Backward it is a voice and no words.
+    double hiss = 32_768 * Math.pow(10, (loudest - 7) / 20);
+    Sound backward = Sound.joined(List.of(Sound.silence(4), reversed(voice), Sound.silence(2)));
     Random random = new Random(0);
     List<Path> said =
         List.of(
             file("quiet", changed(voice, sample -> quiet * sample)),
             file("clipped", changed(voice, sample -> 20 * sample)),
-            // Longer than the ear needs to know it for the background.
-            file("noisy", changed(Sound.silence(8), sample -> 2_000 * random.nextGaussian())));
+            file("noisy", changed(backward, sample -> sample + hiss * random.nextGaussian())));
     List<Talk.Answered> answered = new ArrayList<>();
     try (Talk talk = Talk.open(loop)) {
       for (Path wav : said) {
@@ -286,6 +288,14 @@ class RealSoundTest {
     Path file = folder.resolve(name + ".wav");
     WavFile.write(file, sound);
     return file;
+  }
+
+  private static Sound reversed(Sound sound) {
+    short[] samples = new short[sound.length()];
+    for (int i = 0; i < samples.length; i++) {
+      samples[i] = sound.sample(samples.length - 1 - i);
+    }
+    return Sound.of(samples);
   }
 
   private static Sound changed(Sound sound, DoubleUnaryOperator change) {
