@@ -69,10 +69,10 @@ final class Utterances implements Listening {
         leader.remove();
       }
       if (endpointer.take(frame) == Endpointer.Turn.BEGINS) {
-        anythingSaid = true;
         try {
           Optional<Heard> heard = utterance();
           if (heard.isPresent()) {
+            anythingSaid = true;
             return heard;
           }
         } finally {

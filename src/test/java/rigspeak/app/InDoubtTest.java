@@ -76,6 +76,16 @@ class InDoubtTest {
     assertTrue(session.isAsleep());
   }
 
+  /** A gust is no reason to speak, with the microphone shut meanwhile. */
+  @Test
+  void whereNobodySpokeNothingIsAnswered() {
+    Session session = new Session(grammar);
+
+    assertEquals(
+        Optional.empty(), session.heard(new Heard.NotUnderstood(Heard.Reason.NO_VOICE, WHEN)));
+    assertTrue(session.heard(new Heard.NotUnderstood(Heard.Reason.OTHER_SPEECH, WHEN)).isPresent());
+  }
+
   @Test
   void overTheRadioItIsAskedBackToo(@TempDir Path folder) throws Exception {
     Path plan = Files.writeString(folder.resolve("plan.txt"), "limb eight inches\n");

@@ -70,7 +70,9 @@ class AcceptanceTest {
     assertFalse(ACCEPTANCE.isSure(middling, Caution.NORMAL));
     assertTrue(ACCEPTANCE.isWorthAsking(middling, Caution.NORMAL));
     assertFalse(ACCEPTANCE.isWorthAsking(middling, Caution.CAUTIOUS));
-    Evidence goesOn = new Evidence(100, 100, -61, -7, -1, 4, 30);
+    Evidence goesOn = new Evidence(100, 100, -61, -5, -1, 4, 30);
+    assertTrue(
+        ACCEPTANCE.isWorthAsking(new Evidence(100, 100, -59, -5, -1, 4, 30), Caution.NORMAL));
     assertFalse(ACCEPTANCE.isWorthAsking(goesOn, Caution.NORMAL));
   }
 

@@ -31,4 +31,17 @@ class ConsequenceTest {
   void whatStandsIsOnlyWhatWasSaid(String said, String heard, Consequence consequence) {
     assertEquals(consequence, Consequence.of(said, heard, false));
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "out two feet, out ten feet, WAITS",
+    "union sound, union cracked, WAITS",
+    "lanyard released, clipped in, WAITS",
+    "rope unloaded, rope loaded, ASKED_AGAIN",
+    "'', out twenty feet, WAITS",
+    "'', check redirect, ASKED_AGAIN",
+  })
+  void ofWhatIsInDoubtNothingStands(String said, String heard, Consequence consequence) {
+    assertEquals(consequence, Consequence.of(said, heard, true));
+  }
 }

@@ -168,6 +168,19 @@ final class EarTest {
   }
 
   @Test
+  void noiseThatAStreamBeginsWithIsNoUtterance() throws IOException {
+    Random dice = new Random(4);
+    short[] noise = new short[5 * Sound.RATE];
+    for (int i = 0; i < noise.length; i++) {
+      noise[i] = (short) (dice.nextGaussian() * 2_000);
+    }
+    List<Heard> heard = hear(Sound.of(noise).stream(), Expected.anything());
+
+    assertEquals(1, heard.size(), heard::toString);
+    assertInstanceOf(Heard.Silence.class, heard.get(0));
+  }
+
+  @Test
   void anEmptyStreamIsSilenceToo() throws IOException {
     List<Heard> heard = hear(Sound.silence(0).stream(), Expected.anything());
 

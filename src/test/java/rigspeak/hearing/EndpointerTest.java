@@ -41,17 +41,23 @@ final class EndpointerTest {
   }
 
   @ParameterizedTest(name = "over a hiss of {0}")
-  @ValueSource(ints = {0, 5, 20})
+  @ValueSource(ints = {0, 5, 50, 200})
   void speechOpensAndAPauseCloses(int hiss) {
     List<Event> events = events(100, hiss, 80, 3_000, 100, hiss);
+    // A loud hiss opens one first, and is known for noise before anybody speaks.
+    List<Event> before = events.subList(0, events.size() - 2);
+    assertTrue(
+        before.isEmpty() || before.get(before.size() - 1).turn() == Endpointer.Turn.WAS_NOISE,
+        events::toString);
+    Event begins = events.get(events.size() - 2);
+    Event ends = events.get(events.size() - 1);
 
-    assertEquals(2, events.size(), events::toString);
-    assertEquals(Endpointer.Turn.BEGINS, events.get(0).turn());
+    assertEquals(Endpointer.Turn.BEGINS, begins.turn());
     // Ten speech-like frames open it; the first sound may lie in the end of a window.
-    assertEquals(109, events.get(0).frame(), 2);
-    assertEquals(Endpointer.Turn.ENDS, events.get(1).turn());
+    assertEquals(109, begins.frame(), 2);
+    assertEquals(Endpointer.Turn.ENDS, ends.turn());
     // Forty-five quiet ones of fifty close it; the smoothed level takes some frames to fall.
-    assertEquals(230, events.get(1).frame(), 8);
+    assertEquals(230, ends.frame(), 8);
   }
 
   @Test

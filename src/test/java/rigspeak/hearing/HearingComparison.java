@@ -236,7 +236,8 @@ final class HearingComparison {
     HearingTables.Row row = HearingTables.Row.read(line);
     Recorded.Outcome outcome = recorded.get(row.recording()).outcome(grammar, taken);
     String[] cells = line.split(",", -1);
-    String tooLoud = row.toldTooLoud() && taken.isEmpty() ? "TooNoisy" : "";
+    String tooLoud =
+        row.toldTooLoud() && taken.isEmpty() ? Heard.TooNoisy.class.getSimpleName() : "";
     cells[9] =
         heard.stream().map(Class::getSimpleName).collect(Collectors.joining(" / ", "", tooLoud))
             + found.stream()

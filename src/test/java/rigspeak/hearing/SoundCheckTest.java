@@ -46,6 +46,22 @@ final class SoundCheckTest {
         SoundCheck.Finding.NO_VOICE, SoundCheck.of(Sound.of(samples).stream(), 3).finding());
   }
 
+  /** Wind rumbles slowly, so a moment later it is like itself, as a voice is after a period. */
+  @Test
+  void windIsNoVoice() throws IOException {
+    double[] wind = Noise.WIND.samples(5 * Sound.RATE, 1);
+    short[] samples = new short[wind.length];
+    for (int i = 0; i < samples.length; i++) {
+      samples[i] = (short) Math.round(600 * wind[i]);
+    }
+    VoiceDetector voice = new VoiceDetector();
+    UtteranceSource.Frames frames = UtteranceSource.framesOf(Sound.of(samples));
+    for (short[] frame = frames.next(); frame != null; frame = frames.next()) {
+      voice.take(frame);
+    }
+    assertEquals(SoundCheck.Finding.NO_VOICE, SoundCheck.finding(0, -20, -50, voice, -60));
+  }
+
   @Test
   void nothingAtAllIsNotFine() throws IOException {
     SoundCheck check = SoundCheck.of(Sound.silence(0).stream(), 5);
