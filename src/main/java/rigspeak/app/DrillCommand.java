@@ -43,7 +43,7 @@ import rigspeak.speaking.EarSound;
     description = {
       "Training by ear, eyes shut, feet on the ground.",
       "States a situation, waits, takes the answer and how sure you are, tells what is right",
-      "and why, and asks again when it is nearly forgotten. Say: again, slower, explain, stop.",
+      "and why, and asks again when it is nearly forgotten. Say: again, speak slower, explain, stop.",
       "Nothing in it is a licence to load.",
       ""
     },

@@ -73,10 +73,14 @@ final class RadioTalk {
     if (heard instanceof Heard.Words words) {
       return Optional.of(meant(words.text(), understanding.hearRadio(words.text())));
     }
-    return Optional.of(
-        heard instanceof Heard.Doubtful doubtful
-            ? meant(doubtful.text(), understanding.hearRadioDoubtful(doubtful.text()))
-            : meant("", Session.unheard(heard)));
+    if (heard instanceof Heard.Doubtful doubtful) {
+      Meaning meaning = understanding.hearRadioDoubtful(doubtful.text());
+      return Optional.of(
+          meaning instanceof Meaning.NotUnderstood
+              ? meant("", Session.unheard(doubtful.otherwise()))
+              : meant(doubtful.text(), meaning));
+    }
+    return Optional.of(meant("", Session.unheard(heard)));
   }
 
   /**

@@ -13,7 +13,7 @@ final class Rehearsal {
   private static final List<String> QUESTIONS =
       List.of(
           "check redirect",
-          "why",
+          "tell me why",
           "what would help",
           "what if it lets go",
           "how do i swing",

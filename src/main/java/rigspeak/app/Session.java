@@ -142,13 +142,17 @@ final class Session {
     return Optional.of(take(input(heard)));
   }
 
-  private static Input input(Heard heard) {
+  private Input input(Heard heard) {
     if (heard instanceof Heard.Words words) {
       return new Input.Heard(words.text());
     }
-    return heard instanceof Heard.Doubtful doubtful
-        ? new Input.Doubtful(doubtful.text())
-        : new Input.Unheard(unheard(heard));
+    if (heard instanceof Heard.Doubtful doubtful) {
+      Meaning meaning = understanding.hearDoubtful(doubtful.text(), now.asked());
+      return meaning instanceof Meaning.NotUnderstood
+          ? new Input.Unheard(unheard(doubtful.otherwise()))
+          : new Input.Doubtful(doubtful.text());
+    }
+    return new Input.Unheard(unheard(heard));
   }
 
   /** Called, perhaps with more in the same breath; what still waits for an affirm comes first. */

@@ -59,6 +59,11 @@ public record Expected(List<String> rules) {
     return rules.stream().map(rule -> new Expected(List.of(rule))).toList();
   }
 
+  /** Whether nothing else than the bare value of a slot may be said. */
+  public boolean isBareValue() {
+    return rules.stream().allMatch(rule -> rule.endsWith(VALUE));
+  }
+
   private static String valueRule(String slot) {
     return slot + VALUE;
   }

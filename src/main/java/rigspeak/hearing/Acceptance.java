@@ -57,9 +57,20 @@ public final class Acceptance implements Configurable {
   @S4Double(defaultValue = 0.5)
   public static final String PROP_EAGER = "eager";
 
+  /**
+   * The least for a bare answer, whatever the caution: "seven" and "ten" have no name and no unit
+   * beside them that would have to fit too.
+   */
+  @S4Double(defaultValue = 0.95)
+  public static final String PROP_BARE_ANSWER = "bareAnswer";
+
   /** From how sure on a row that is not taken is asked back. */
   @S4Double(defaultValue = 1)
   public static final String PROP_ASKED_BACK = "askedBack";
+
+  /** The same of a bare answer. */
+  @S4Double(defaultValue = 1)
+  public static final String PROP_BARE_ASKED_BACK = "bareAskedBack";
 
   /** The same asleep, for the call, alone or with a command after it. */
   @S4Double(defaultValue = 0.92)
@@ -89,7 +100,9 @@ public final class Acceptance implements Configurable {
   private double cautious;
   private double normal;
   private double eager;
+  private double bareAnswer;
   private double askedBack;
+  private double bareAskedBack;
   private double call;
 
   /** For Sphinx4's configuration. */
@@ -105,7 +118,9 @@ public final class Acceptance implements Configurable {
     cautious = sheet.getDouble(PROP_CAUTIOUS);
     normal = sheet.getDouble(PROP_NORMAL);
     eager = sheet.getDouble(PROP_EAGER);
+    bareAnswer = sheet.getDouble(PROP_BARE_ANSWER);
     askedBack = sheet.getDouble(PROP_ASKED_BACK);
+    bareAskedBack = sheet.getDouble(PROP_BARE_ASKED_BACK);
     call = sheet.getDouble(PROP_CALL);
   }
 
@@ -119,6 +134,7 @@ public final class Acceptance implements Configurable {
    * @param worstWord mean over the frames of the word that fits worst, less the best sound's
    * @param worstPause the same of the long pause that fits worst
    * @param words how many words it has
+   * @param bare whether it is a value without its name, which had been asked for
    * @param aboveNoise how much louder than the background the voice was, dB
    */
   record Evidence(
@@ -128,16 +144,17 @@ public final class Acceptance implements Configurable {
       double worstWord,
       double worstPause,
       int words,
+      boolean bare,
       double aboveNoise) {
 
     Evidence overRival(double lead) {
       return new Evidence(
-          lead, overOtherSpeech, overUnfinished, worstWord, worstPause, words, aboveNoise);
+          lead, overOtherSpeech, overUnfinished, worstWord, worstPause, words, bare, aboveNoise);
     }
 
     Evidence aboveNoise(double decibels) {
       return new Evidence(
-          overRival, overOtherSpeech, overUnfinished, worstWord, worstPause, words, decibels);
+          overRival, overOtherSpeech, overUnfinished, worstWord, worstPause, words, bare, decibels);
     }
 
     /** In the order of the weights, each about -1 to 1. */
@@ -177,7 +194,8 @@ public final class Acceptance implements Configurable {
   }
 
   boolean isSure(Evidence evidence, Caution caution) {
-    return isSure(evidence, needed(caution));
+    double needed = needed(caution);
+    return isSure(evidence, evidence.bare() ? Math.max(needed, bareAnswer) : needed);
   }
 
   /** However well the words fit: of a voice that the noise nearly drowns nothing is sure. */
@@ -187,7 +205,8 @@ public final class Acceptance implements Configurable {
 
   /** Who is cautious would rather be asked to say it again. */
   boolean isWorthAsking(Evidence evidence, Caution caution) {
-    return caution != Caution.CAUTIOUS && surety(evidence) >= askedBack && !isUnfinished(evidence);
+    double needed = evidence.bare() ? bareAskedBack : askedBack;
+    return caution != Caution.CAUTIOUS && surety(evidence) >= needed && !isUnfinished(evidence);
   }
 
   boolean isSureOfCall(Evidence evidence) {

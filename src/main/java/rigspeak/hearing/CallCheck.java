@@ -94,7 +94,7 @@ final class CallCheck {
         && lead(row, likelihoods) >= (row.size() == like.size() ? BARE_LEAD : LEAD);
   }
 
-  private boolean beginsWithCall(List<String> row) {
+  boolean beginsWithCall(List<String> row) {
     int length = like.size();
     return row.size() >= length && row.subList(0, length).equals(call());
   }

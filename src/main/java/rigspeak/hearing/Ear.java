@@ -402,6 +402,7 @@ public final class Ear {
             fit.worstWord(),
             fit.worstPause(),
             words.size(),
+            part.isBareValue(),
             Double.NaN));
   }
 

@@ -29,8 +29,9 @@ public sealed interface Heard {
    * is done and no value stands for them.
    *
    * @param words as in {@link Words}
+   * @param otherwise what is told if there is nothing in the words that could be asked back
    */
-  record Doubtful(List<String> words, Stretch when) implements Heard {
+  record Doubtful(List<String> words, Heard otherwise, Stretch when) implements Heard {
     public Doubtful {
       words = List.copyOf(words);
     }

@@ -120,13 +120,22 @@ final class Utterances implements Listening {
             endpointer.background(),
             spoken.voice,
             ear.levels().leastLevel());
-    boolean tooNoisy = finding == SoundCheck.Finding.TOO_NOISY;
-    if (finding != SoundCheck.Finding.FINE && !tooNoisy) {
-      return unheard(finding, when);
+    return switch (finding) {
+      case CLIPPED -> new Heard.Clipped(when);
+      case TOO_QUIET -> new Heard.TooQuiet(when);
+      case NO_VOICE -> new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
+      case TOO_NOISY -> inNoise(weighed(spoken, recognised, when));
+      case FINE -> weighed(spoken, recognised, when);
+    };
+  }
+
+  /** In noise, too, words may be made out; if they are not, it is the noise. */
+  private static Heard inNoise(Heard heard) {
+    Heard noise = new Heard.TooNoisy(heard.when());
+    if (heard instanceof Heard.Doubtful doubtful) {
+      return new Heard.Doubtful(doubtful.words(), noise, doubtful.when());
     }
-    Heard heard = weighed(spoken, recognised, when);
-    // In noise, too, words may be made out; if they are not, it is the noise.
-    return tooNoisy && heard instanceof Heard.NotUnderstood ? new Heard.TooNoisy(when) : heard;
+    return heard instanceof Heard.NotUnderstood ? noise : heard;
   }
 
   private Heard weighed(Spoken spoken, Ear.Recognised recognised, Heard.Stretch when) {
@@ -149,19 +158,11 @@ final class Utterances implements Listening {
       return new Heard.Words(row.words(), when);
     }
     if (ear.mayBe(evidence)) {
-      return new Heard.Doubtful(row.words(), when);
+      return new Heard.Doubtful(row.words(), new Heard.NotUnderstood(against.get(), when), when);
     }
     return ear.callAlone(row.words(), evidence)
         .<Heard>map(call -> new Heard.Words(call, when))
         .orElseGet(() -> new Heard.NotUnderstood(against.get(), when));
-  }
-
-  private static Heard unheard(SoundCheck.Finding finding, Heard.Stretch when) {
-    return switch (finding) {
-      case CLIPPED -> new Heard.Clipped(when);
-      case TOO_QUIET -> new Heard.TooQuiet(when);
-      case NO_VOICE, TOO_NOISY, FINE -> new Heard.NotUnderstood(Heard.Reason.NO_VOICE, when);
-    };
   }
 
   private Heard.Stretch stretch(long fromFrame, long busyNanos) {

@@ -450,7 +450,7 @@ class AnswersTest {
             "what is missing",
             "read back",
             "scrap that",
-            "why",
+            "tell me why",
             "what would help",
             "what if it lets go",
             "go to the main point",

@@ -126,7 +126,7 @@ class DrillTest {
   void slowerIsSlowerAndTheSameQuestionComesAgain() throws IOException {
     DrillTalk talk = talk(5);
     Utterance asked = talk.toSay().get(1);
-    talk.said("slower", 1);
+    talk.said("speak slower", 1);
     assertEquals(rigspeak.dialogue.Pace.SLOW, talk.pace());
     assertEquals(asked, talk.toSay().get(1));
   }

@@ -122,7 +122,8 @@ class FaultTest {
   @Test
   void aClockThatJumpsChangesNoAnswer() throws IOException {
     List<String> talk =
-        List.of("limb eight inches by tape", "what is missing", "clipped in", "affirm", "why");
+        List.of(
+            "limb eight inches by tape", "what is missing", "clipped in", "affirm", "tell me why");
     Deque<Long> hours = new ArrayDeque<>(List.of(0L, 0L, 9_000L, -9_000L, 30L, 1L, -1L, 500L, 0L));
     Clock jumping =
         new Clock() {

@@ -33,7 +33,8 @@ class InDoubtTest {
   private final PrintWriter remarks = new PrintWriter(Writer.nullWriter());
 
   private static Heard perhaps(String words) {
-    return new Heard.Doubtful(List.of(words.split(" ", -1)), WHEN);
+    Heard otherwise = new Heard.NotUnderstood(Heard.Reason.OTHER_SPEECH, WHEN);
+    return new Heard.Doubtful(List.of(words.split(" ", -1)), otherwise, WHEN);
   }
 
   private static Heard surely(String words) {
@@ -66,6 +67,20 @@ class InDoubtTest {
     Session session = new Session(grammar);
 
     assertEquals("Say again.", answers(session.heard(perhaps("check redirect")).orElseThrow()));
+  }
+
+  /** To say it again would not help. */
+  @Test
+  void aCommandThatTheNoiseNearlyDrownsIsToldToBeTooLoud() {
+    Session session = new Session(grammar);
+    Heard noise = new Heard.TooNoisy(WHEN);
+
+    Exchange command =
+        session.heard(new Heard.Doubtful(List.of("check", "redirect"), noise, WHEN)).orElseThrow();
+    assertEquals(answers(new Session(grammar).heard(noise).orElseThrow()), answers(command));
+    Exchange value =
+        session.heard(new Heard.Doubtful(List.of("union", "sound"), noise, WHEN)).orElseThrow();
+    assertEquals("Union sound. Say affirm or negative.", answers(value));
   }
 
   @Test

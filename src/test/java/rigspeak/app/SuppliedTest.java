@@ -104,7 +104,7 @@ class SuppliedTest {
 
   @Test
   void whyNamesItAndTheCardLeavesItOnItsSheet() throws IOException {
-    Path rig = Files.writeString(folder.resolve("talk.txt"), RIG + "check redirect\nwhy\n");
+    Path rig = Files.writeString(folder.resolve("talk.txt"), RIG + "check redirect\ntell me why\n");
     Cli typed = Cli.run("type", "--catalogue", CREW, rig);
     assertEquals(0, typed.exitCode(), typed.err());
     assertEquals(2, typed.out().split(TOLD, -1).length - 1, typed.out());

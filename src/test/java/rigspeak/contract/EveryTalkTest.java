@@ -64,7 +64,7 @@ class EveryTalkTest {
           "full answers",
           "what is missing",
           "read back",
-          "why",
+          "tell me why",
           "copper lantern",
           "copper lantern check redirect",
           "go to redirect two",

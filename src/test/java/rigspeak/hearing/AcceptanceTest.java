@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import edu.cmu.sphinx.util.props.ConfigurationManager;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import rigspeak.hearing.Acceptance.Evidence;
 
 /** More that speaks for a row of words never makes the ear less sure of it. */
@@ -15,7 +17,7 @@ class AcceptanceTest {
       new ConfigurationManager(AcceptanceTest.class.getResource("/rigspeak/hearing/ear.xml"))
           .lookup("acceptance");
 
-  private static final Evidence FAIR = new Evidence(20, 10, -10, -5, -1, 4, 30);
+  private static final Evidence FAIR = new Evidence(20, 10, -10, -5, -1, 4, false, 30);
 
   private static void neverLess(DoubleFunction<Evidence> with, double... rising) {
     double before = 0;
@@ -30,7 +32,7 @@ class AcceptanceTest {
   @Test
   void theRivalFartherBehind() {
     neverLess(
-        lead -> new Evidence(lead, 10, -10, -5, -1, 4, 30),
+        lead -> new Evidence(lead, 10, -10, -5, -1, 4, false, 30),
         Double.NEGATIVE_INFINITY,
         0,
         5,
@@ -40,12 +42,13 @@ class AcceptanceTest {
 
   @Test
   void otherSpeechFartherBehind() {
-    neverLess(lead -> new Evidence(20, lead, -10, -5, -1, 4, 30), -1_000, -20, 0, 20, 1_000, 1e9);
+    neverLess(
+        lead -> new Evidence(20, lead, -10, -5, -1, 4, false, 30), -1_000, -20, 0, 20, 1_000, 1e9);
   }
 
   @Test
   void wordsThatFitBetter() {
-    neverLess(fit -> new Evidence(20, 10, -10, fit, -1, 4, 30), -30, -8, -2, 0);
+    neverLess(fit -> new Evidence(20, 10, -10, fit, -1, 4, false, 30), -30, -8, -2, 0);
   }
 
   @Test
@@ -56,7 +59,7 @@ class AcceptanceTest {
   /** However well the words fit, in such noise they are asked back at best. */
   @Test
   void ofAVoiceThatTheNoiseNearlyDrownsNothingIsSure() {
-    Evidence drowned = new Evidence(100, 100, 0, 0, 0, 5, 10.9);
+    Evidence drowned = new Evidence(100, 100, 0, 0, 0, 5, false, 10.9);
     for (Caution caution : Caution.values()) {
       assertFalse(ACCEPTANCE.isSure(drowned, caution));
       assertTrue(ACCEPTANCE.isSure(drowned.aboveNoise(11.1), caution));
@@ -64,15 +67,40 @@ class AcceptanceTest {
     assertTrue(ACCEPTANCE.isWorthAsking(drowned, Caution.NORMAL));
   }
 
+  /** "Seven" for "ten" when a number was asked for. */
+  @ParameterizedTest
+  @EnumSource
+  void aBareAnswerHasToBeSurerThanAValueWithItsName(Caution caution) {
+    Evidence named = new Evidence(70, 60, -10, -2.1, -1, 4, false, 30);
+    Evidence bare = new Evidence(70, 60, -10, -2.1, -1, 1, true, 30);
+    assertEquals(ACCEPTANCE.surety(named), ACCEPTANCE.surety(bare));
+    assertTrue(ACCEPTANCE.surety(bare) < 0.95, "as sure as " + ACCEPTANCE.surety(bare));
+    assertTrue(ACCEPTANCE.isSure(named, caution));
+    assertFalse(ACCEPTANCE.isSure(bare, caution));
+    assertEquals(caution != Caution.CAUTIOUS, ACCEPTANCE.isWorthAsking(bare, caution));
+    assertTrue(ACCEPTANCE.isSure(new Evidence(100, 100, 0, 0, -1, 1, true, 30), caution));
+  }
+
+  @Test
+  void ofABareAnswerIsAskedBackWhatIsMoreLikelyThanNot() {
+    Evidence named = new Evidence(20, 10, -10, -3.3, -1, 4, false, 30);
+    Evidence bare = new Evidence(20, 10, -10, -3.3, -1, 1, true, 30);
+    double sure = ACCEPTANCE.surety(bare);
+    assertTrue(sure > 0.35 && sure < 0.5, "as sure as " + sure);
+    assertTrue(ACCEPTANCE.isWorthAsking(named, Caution.NORMAL));
+    assertFalse(ACCEPTANCE.isWorthAsking(bare, Caution.NORMAL));
+  }
+
   @Test
   void whoIsCautiousIsNotAskedBack() {
-    Evidence middling = new Evidence(50, 60, -10, -5, -1, 4, 30);
+    Evidence middling = new Evidence(50, 60, -10, -5, -1, 4, false, 30);
     assertFalse(ACCEPTANCE.isSure(middling, Caution.NORMAL));
     assertTrue(ACCEPTANCE.isWorthAsking(middling, Caution.NORMAL));
     assertFalse(ACCEPTANCE.isWorthAsking(middling, Caution.CAUTIOUS));
-    Evidence goesOn = new Evidence(100, 100, -61, -5, -1, 4, 30);
+    Evidence goesOn = new Evidence(100, 100, -61, -5, -1, 4, false, 30);
     assertTrue(
-        ACCEPTANCE.isWorthAsking(new Evidence(100, 100, -59, -5, -1, 4, 30), Caution.NORMAL));
+        ACCEPTANCE.isWorthAsking(
+            new Evidence(100, 100, -59, -5, -1, 4, false, 30), Caution.NORMAL));
     assertFalse(ACCEPTANCE.isWorthAsking(goesOn, Caution.NORMAL));
   }
 
@@ -80,7 +108,7 @@ class AcceptanceTest {
   void whatTheCautiousTakeTheOthersTakeToo() {
     int taken = 0;
     for (double fit = -12; fit <= 0; fit += 0.25) {
-      Evidence evidence = new Evidence(20, 10, -10, fit, -1, 4, 30);
+      Evidence evidence = new Evidence(20, 10, -10, fit, -1, 4, false, 30);
       boolean cautious = ACCEPTANCE.isSure(evidence, Caution.CAUTIOUS);
       boolean normal = ACCEPTANCE.isSure(evidence, Caution.NORMAL);
       boolean eager = ACCEPTANCE.isSure(evidence, Caution.EAGER);
@@ -93,7 +121,7 @@ class AcceptanceTest {
 
   @Test
   void nothingSpeaksForIt() {
-    Evidence none = new Evidence(-50, -200, -60, -15, -6, 1, 10);
+    Evidence none = new Evidence(-50, -200, -60, -15, -6, 1, false, 10);
     for (Caution caution : Caution.values()) {
       assertFalse(ACCEPTANCE.isSure(none, caution));
     }
@@ -102,8 +130,8 @@ class AcceptanceTest {
   /** "Check redirect" of "check the redirect before you load it": the rest was said in a pause. */
   @Test
   void somebodySpokeInThePause() {
-    Evidence best = new Evidence(100, 100, 0, 0, -4.9, 15, 50);
-    Evidence spoken = new Evidence(100, 100, 0, 0, -5.1, 15, 50);
+    Evidence best = new Evidence(100, 100, 0, 0, -4.9, 15, false, 50);
+    Evidence spoken = new Evidence(100, 100, 0, 0, -5.1, 15, false, 50);
     assertTrue(ACCEPTANCE.isSure(best, Caution.CAUTIOUS));
     assertTrue(ACCEPTANCE.isSureOfCall(best));
     for (Caution caution : Caution.values()) {
@@ -114,24 +142,24 @@ class AcceptanceTest {
 
   @Test
   void aSingleWordHardlyAboveTheNoise() {
-    Evidence word = new Evidence(100, 100, 0, 0, -1, 1, 13.9);
+    Evidence word = new Evidence(100, 100, 0, 0, -1, 1, false, 13.9);
     for (Caution caution : Caution.values()) {
       assertFalse(ACCEPTANCE.isSure(word, caution));
       assertTrue(ACCEPTANCE.isSure(word.aboveNoise(14.1), caution));
-      assertTrue(ACCEPTANCE.isSure(new Evidence(100, 100, 0, 0, -1, 2, 13.9), caution));
+      assertTrue(ACCEPTANCE.isSure(new Evidence(100, 100, 0, 0, -1, 2, false, 13.9), caution));
     }
   }
 
   @Test
   void itSeemsToGoOn() {
-    assertTrue(ACCEPTANCE.isUnfinished(new Evidence(20, 10, -61, -5, -1, 4, 30)));
+    assertTrue(ACCEPTANCE.isUnfinished(new Evidence(20, 10, -61, -5, -1, 4, false, 30)));
     assertFalse(ACCEPTANCE.isUnfinished(FAIR));
   }
 
   @Test
   void theSumIsByHand() {
     // Everything but the lead at the end of its scale, so that each weight counts once.
-    Evidence most = new Evidence(Math.exp(4) - 1, 100, 60, -10, -3, 10, 50);
+    Evidence most = new Evidence(Math.exp(4) - 1, 100, 60, -10, -3, 10, false, 50);
     double[] scaled = most.scaled();
     double[] expected = {1, 0.8, 1, 1, -1, 1};
     for (int i = 0; i < scaled.length; i++) {

@@ -166,25 +166,19 @@ final class CallMeasurement {
   private void tellLeads(Path folder) throws IOException {
     CallCheck check = CallCheck.read(Ear.class.getResource("/rigspeak/hearing/like-the-call.txt"));
     for (Path wav : recordings(folder)) {
-      List<String> found = new ArrayList<>();
-      List<Acceptance.Evidence> evidence = new ArrayList<>();
+      // While the ear still holds what it heard.
       ear.watch(
-          (words, why) -> {
-            found.addAll(words);
-            evidence.add(why);
+          (words, evidence) -> {
+            String lead =
+                check.beginsWithCall(words)
+                    ? String.format(
+                        "lead %.0f over %s",
+                        check.lead(words, ear::likelihoods), check.nearest(words, ear::likelihoods))
+                    : "none";
+            System.out.printf(
+                "%s %s sure %.3f %s%n", wav.getFileName(), lead, ear.surety(evidence), words);
           });
       CorpusMeasurement.heard(ear, wav, Expected.anything());
-      if (found.size() >= 2 && found.subList(0, 2).equals(check.call())) {
-        System.out.printf(
-            "%s lead %.0f over %s sure %.3f %s%n",
-            wav.getFileName(),
-            check.lead(found, ear::likelihoods),
-            check.nearest(found, ear::likelihoods),
-            ear.surety(evidence.get(0)),
-            found);
-      } else {
-        System.out.printf("%s none %s%n", wav.getFileName(), found);
-      }
     }
   }
 

@@ -2,6 +2,7 @@ package rigspeak.hearing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -11,7 +12,7 @@ class ConsequenceTest {
   @CsvSource({
     // said, heard, what comes of it
     "stem nine inches, stem five inches, STANDS",
-    "slack two feet, why, STANDS",
+    "slack two feet, tell me why, STANDS",
     "rope loaded, rope unloaded, STANDS",
     "stem fifteen inches, stem fifty inches, WAITS",
     "stem sixty inches, stem fifty inches, WAITS",
@@ -29,7 +30,7 @@ class ConsequenceTest {
     "all up two hundred sixty pounds, all up two hundred sixty five pounds, STANDS",
   })
   void whatStandsIsOnlyWhatWasSaid(String said, String heard, Consequence consequence) {
-    assertEquals(consequence, Consequence.of(said, heard, false));
+    assertEquals(consequence, Consequence.of(Optional.empty(), said, heard, false));
   }
 
   @ParameterizedTest
@@ -42,6 +43,6 @@ class ConsequenceTest {
     "'', check redirect, ASKED_AGAIN",
   })
   void ofWhatIsInDoubtNothingStands(String said, String heard, Consequence consequence) {
-    assertEquals(consequence, Consequence.of(said, heard, true));
+    assertEquals(consequence, Consequence.of(Optional.empty(), said, heard, true));
   }
 }

@@ -118,7 +118,7 @@ final class CorpusMeasurement {
     if (!recording.talk() && heard.size() == 1 && meant(text).equals(meant(said))) {
       return Outcome.RIGHT;
     }
-    return switch (Consequence.of(said, text, !sure)) {
+    return switch (Consequence.of(Optional.empty(), said, text, !sure)) {
       case STANDS -> Outcome.WRONG;
       case WAITS -> Outcome.WAITS;
       case ASKED_AGAIN -> Outcome.REFUSED;
@@ -130,7 +130,8 @@ final class CorpusMeasurement {
     if (heard instanceof Heard.Words words) {
       return words.text();
     }
-    return heard instanceof Heard.Doubtful doubtful && Consequence.isAskedBack(doubtful.text())
+    return heard instanceof Heard.Doubtful doubtful
+            && Consequence.isAskedBack(Optional.empty(), doubtful.text())
         ? doubtful.text()
         : "";
   }

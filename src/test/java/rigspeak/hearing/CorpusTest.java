@@ -10,12 +10,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
+import rigspeak.meaning.Meaning;
+import rigspeak.meaning.Understanding;
+import rigspeak.rig.Slot;
 
 /** The texts of the corpus: what is to be understood can be, and what is to be refused cannot. */
 class CorpusTest {
@@ -53,6 +57,22 @@ class CorpusTest {
     List<List<String>> faults =
         commands().stream()
             .filter(words -> GRAMMAR.match(words, Expected.anything()).size() != 1)
+            .toList();
+    assertEquals(List.of(), faults);
+  }
+
+  @Test
+  void everyBareAnswerHasOneMeaningOnceItIsAskedFor() throws IOException {
+    Understanding understanding = new Understanding(GRAMMAR);
+    List<String> faults =
+        lines("answers.txt").stream()
+            .filter(
+                line -> {
+                  String[] halves = line.split(":", -1);
+                  Slot asked = Slot.of(halves[0]).orElseThrow();
+                  return understanding.understand(halves[1], Optional.of(asked))
+                      instanceof Meaning.NotUnderstood;
+                })
             .toList();
     assertEquals(List.of(), faults);
   }

@@ -68,6 +68,23 @@ final class EarTest {
     assertTrue(second.startSeconds() > clip.seconds(), "where it was said");
   }
 
+  /** Made out or not: it is the noise that keeps them from standing. */
+  @Test
+  void wordsThatTheNoiseNearlyDrownsAreAskedBackOrTheNoiseIsTold() throws IOException {
+    List<Heard> made = new ArrayList<>();
+    for (int decibels = 8; decibels <= 11; decibels++) {
+      Condition noise = new Condition.Noisy(Noise.PINK, decibels);
+      hear(noise.heard(clip, decibels).stream(), Expected.anything()).stream()
+          .filter(heard -> !(heard instanceof Heard.Silence))
+          .forEach(made::add);
+    }
+    for (Heard heard : made) {
+      Heard told = heard instanceof Heard.Doubtful doubtful ? doubtful.otherwise() : heard;
+      assertInstanceOf(Heard.TooNoisy.class, told, heard::toString);
+    }
+    assertTrue(made.stream().anyMatch(Heard.Doubtful.class::isInstance), made::toString);
+  }
+
   @ParameterizedTest(name = "in blocks of {0} samples")
   @ValueSource(ints = {1, 77, 160, 4_000})
   void soundThatComesInPiecesIsHeardAsTheWholeIs(int block) throws IOException {

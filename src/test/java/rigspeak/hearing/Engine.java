@@ -11,20 +11,22 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
+import rigspeak.rig.Slot;
 
 /** A recogniser that is measured: it gets files and says what it took of each. */
 interface Engine {
   /** As it stands in tables and folder names. */
   String name();
 
-  /** What is heard in each file; all of them are heard in this order. */
-  Map<Path, Took> hear(Map<Path, Expected> files) throws IOException, InterruptedException;
+  /** What is heard in each file of a recording; all of them are heard in this order. */
+  Map<Path, Took> hear(Map<Path, Recorded> files) throws IOException, InterruptedException;
 
   /** The largest resident memory so far, megabytes. */
   double peakMegabytes() throws IOException;
@@ -77,23 +79,25 @@ interface Engine {
     }
 
     @Override
-    public Map<Path, Took> hear(Map<Path, Expected> files) throws IOException {
+    public Map<Path, Took> hear(Map<Path, Recorded> files) throws IOException {
       Map<Path, Took> took = new LinkedHashMap<>();
-      for (Map.Entry<Path, Expected> entry : files.entrySet()) {
+      for (Map.Entry<Path, Recorded> entry : files.entrySet()) {
         rows.clear();
-        took.put(
-            entry.getKey(), took(CorpusMeasurement.heard(ear, entry.getKey(), entry.getValue())));
+        Recorded recorded = entry.getValue();
+        List<Heard> heard =
+            CorpusMeasurement.heard(ear, entry.getKey(), Recorded.expected(recorded.asked()));
+        took.put(entry.getKey(), took(recorded.asked(), heard));
       }
       return took;
     }
 
-    private Took took(List<Heard> heard) {
+    private Took took(Optional<Slot> asked, List<Heard> heard) {
       List<List<String>> taken = new ArrayList<>();
       double busy = 0;
       for (Heard one : heard) {
         if (one instanceof Heard.Words w) {
           taken.add(w.words());
-        } else if (one instanceof Heard.Doubtful d && Consequence.isAskedBack(d.text())) {
+        } else if (one instanceof Heard.Doubtful d && Consequence.isAskedBack(asked, d.text())) {
           taken.add(d.words());
         }
         busy += one.when().busySeconds();
@@ -147,13 +151,18 @@ interface Engine {
     }
 
     @Override
-    public Map<Path, Took> hear(Map<Path, Expected> files)
+    public Map<Path, Took> hear(Map<Path, Recorded> files)
         throws IOException, InterruptedException {
       Map<Path, Took> took = new LinkedHashMap<>();
-      for (Expected expected : new java.util.LinkedHashSet<>(files.values())) {
-        List<Path> mine =
-            files.keySet().stream().filter(f -> files.get(f).equals(expected)).toList();
-        took.putAll(hear(mine, expected));
+      Map<Expected, List<Path>> byExpected =
+          files.keySet().stream()
+              .collect(
+                  Collectors.groupingBy(
+                      file -> Recorded.expected(files.get(file).asked()),
+                      LinkedHashMap::new,
+                      Collectors.toList()));
+      for (Map.Entry<Expected, List<Path>> mine : byExpected.entrySet()) {
+        took.putAll(hear(mine.getValue(), mine.getKey()));
       }
       return took;
     }

@@ -73,7 +73,7 @@ final class EvidenceFit {
     private List<Judged> askedBack(Acceptance acceptance) {
       return found.stream()
           .filter(f -> acceptance.isWorthAsking(f.row().evidence(), Caution.NORMAL))
-          .filter(f -> Consequence.isAskedBack(String.join(" ", f.row().words())))
+          .filter(f -> Consequence.isAskedBack(row.asked(), String.join(" ", f.row().words())))
           .toList();
     }
 
@@ -103,7 +103,8 @@ final class EvidenceFit {
       }
       String heard =
           taken.stream().flatMap(t -> t.row().words().stream()).collect(Collectors.joining(" "));
-      return Consequence.of(row.talk() ? "" : row.said(), heard, isDoubtful(acceptance, level))
+      return Consequence.of(
+              row.asked(), row.talk() ? "" : row.said(), heard, isDoubtful(acceptance, level))
           == consequence;
     }
   }
@@ -136,9 +137,8 @@ final class EvidenceFit {
 
   private static boolean sameMeaning(Grammar grammar, HearingTables.Row row, FoundRow found) {
     List<String> said = CorpusMeasurement.normalised(row.said());
-    return grammar
-        .match(found.words(), Expected.anything())
-        .equals(grammar.match(said, Expected.anything()));
+    Expected expected = Recorded.expected(row.asked());
+    return grammar.match(found.words(), expected).equals(grammar.match(said, expected));
   }
 
   private static RealVector vector(FoundRow found) {

@@ -1,6 +1,7 @@
 package rigspeak.hearing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -14,7 +15,7 @@ record FoundRow(List<String> words, Evidence evidence) {
   static String written(List<String> words, Evidence evidence) {
     return String.format(
         Locale.ROOT,
-        " {%s|%.1f|%.1f|%.1f|%.2f|%.2f|%d|%.1f}",
+        " {%s|%.1f|%.1f|%.1f|%.2f|%.2f|%d|%.1f|%b}",
         String.join(" ", words),
         evidence.overRival(),
         evidence.overOtherSpeech(),
@@ -22,7 +23,8 @@ record FoundRow(List<String> words, Evidence evidence) {
         evidence.worstWord(),
         evidence.worstPause(),
         evidence.words(),
-        evidence.aboveNoise());
+        evidence.aboveNoise(),
+        evidence.bare());
   }
 
   /** Every row in a text. */
@@ -30,14 +32,13 @@ record FoundRow(List<String> words, Evidence evidence) {
     List<FoundRow> rows = new ArrayList<>();
     Matcher matcher = WRITTEN.matcher(text);
     while (matcher.find()) {
-      double[] n =
-          List.of(matcher.group(2).split("\\|", -1)).stream()
-              .mapToDouble(FoundRow::number)
-              .toArray();
+      String[] cells = matcher.group(2).split("\\|", -1);
+      boolean bare = Boolean.parseBoolean(cells[7]);
+      double[] n = Arrays.stream(cells, 0, 7).mapToDouble(FoundRow::number).toArray();
       rows.add(
           new FoundRow(
               CorpusMeasurement.normalised(matcher.group(1)),
-              new Evidence(n[0], n[1], n[2], n[3], n[4], (int) n[5], n[6])));
+              new Evidence(n[0], n[1], n[2], n[3], n[4], (int) n[5], bare, n[6])));
     }
     return rows;
   }

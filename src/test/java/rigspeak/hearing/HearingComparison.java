@@ -20,8 +20,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import rigspeak.audio.Sound;
 import rigspeak.audio.WavFile;
-import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
+import rigspeak.rig.Slot;
 
 /**
  * The tool's ear and another recogniser on the same recordings, in every condition, and the tables
@@ -172,9 +172,9 @@ final class HearingComparison {
   }
 
   /** The recordings of a condition, made where they are not there yet. */
-  private Map<Path, Expected> files(Condition condition, List<Recorded> recordings)
+  private Map<Path, Recorded> files(Condition condition, List<Recorded> recordings)
       throws IOException {
-    Map<Path, Expected> files = new LinkedHashMap<>();
+    Map<Path, Recorded> files = new LinkedHashMap<>();
     for (Recorded recorded : recordings) {
       Path file = file(condition, recorded);
       if (!Files.exists(file)) {
@@ -185,7 +185,7 @@ final class HearingComparison {
         WavFile.write(half, condition.heard(clean, recorded.seed()));
         Files.move(half, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
       }
-      files.put(file, recorded.expected());
+      files.put(file, recorded);
     }
     return files;
   }
@@ -221,19 +221,19 @@ final class HearingComparison {
 
   private String again(String line, Map<String, Recorded> recorded, Acceptance acceptance) {
     List<FoundRow> found = FoundRow.in(line);
+    HearingTables.Row row = HearingTables.Row.read(line);
     List<Class<? extends Heard>> heard = new ArrayList<>();
     List<List<String>> taken = new ArrayList<>();
-    for (FoundRow row : found) {
-      if (acceptance.isSure(row.evidence(), Caution.NORMAL)) {
+    for (FoundRow each : found) {
+      if (acceptance.isSure(each.evidence(), Caution.NORMAL)) {
         heard.add(Heard.Words.class);
-        taken.add(row.words());
-      } else if (acceptance.isWorthAsking(row.evidence(), Caution.NORMAL)
-          && Consequence.isAskedBack(String.join(" ", row.words()))) {
+        taken.add(each.words());
+      } else if (acceptance.isWorthAsking(each.evidence(), Caution.NORMAL)
+          && Consequence.isAskedBack(row.asked(), String.join(" ", each.words()))) {
         heard.add(Heard.Doubtful.class);
-        taken.add(row.words());
+        taken.add(each.words());
       }
     }
-    HearingTables.Row row = HearingTables.Row.read(line);
     Recorded.Outcome outcome = recorded.get(row.recording()).outcome(grammar, taken);
     String[] cells = line.split(",", -1);
     String tooLoud =
@@ -281,7 +281,8 @@ final class HearingComparison {
               String.format(Locale.ROOT, "%.2f", seconds),
               String.format(Locale.ROOT, "%.4f", mine.busySeconds()),
               String.format(Locale.ROOT, "%.0f", engine.peakMegabytes()),
-              recorded.file().getFileName().toString()));
+              recorded.file().getFileName().toString(),
+              recorded.asked().map(Slot::key).orElse("")));
     }
     Files.write(outcomes, lines, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
     System.err.println(engine.name() + " " + condition.name() + ": " + recordings.size() + " more");

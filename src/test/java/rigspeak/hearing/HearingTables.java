@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -18,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rigspeak.hearing.Recorded.Kind;
 import rigspeak.hearing.Recorded.Outcome;
+import rigspeak.rig.Slot;
 
 /** The tables of docs/hearing.md, from the outcomes that {@link HearingComparison} wrote. */
 final class HearingTables {
@@ -46,10 +48,11 @@ final class HearingTables {
       double seconds,
       double busySeconds,
       double peakMegabytes,
-      String recording) {
+      String recording,
+      Optional<Slot> asked) {
     static final String HEAD =
         "engine,condition,voice,kind,part,pair,outcome,said,heard,evidence,seconds,busy,"
-            + "peak_mb,file";
+            + "peak_mb,file,asked";
 
     static Row read(String line) {
       String[] cells = line.split(",", -1);
@@ -68,7 +71,8 @@ final class HearingTables {
           Double.parseDouble(cells[10]),
           Double.parseDouble(cells[11]),
           Double.parseDouble(cells[12]),
-          cells[2] + "/" + cells[13]);
+          cells[2] + "/" + cells[13],
+          Slot.of(cells[14]));
     }
 
     /** Nothing else was taken in it than what is asked back. */
@@ -79,7 +83,7 @@ final class HearingTables {
 
     /** As it was said, but it stands only when it has been affirmed. */
     boolean affirmedFirst() {
-      return outcome == Outcome.RIGHT && Consequence.isAffirmedFirst(heard, doubtful);
+      return outcome == Outcome.RIGHT && Consequence.isAffirmedFirst(asked, heard, doubtful);
     }
 
     boolean talk() {
@@ -103,7 +107,7 @@ final class HearingTables {
 
     private boolean misheard(Consequence consequence) {
       return (outcome == Outcome.WRONG || outcome == Outcome.CONFUSED)
-          && Consequence.of(talk() ? "" : said, heard, doubtful) == consequence;
+          && Consequence.of(asked, talk() ? "" : said, heard, doubtful) == consequence;
     }
 
     String played() {

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.zip.CRC32;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
+import rigspeak.rig.Slot;
 
 /**
  * A row of a large corpus's index.csv.
@@ -16,7 +18,7 @@ import rigspeak.grammar.Grammar;
  * @param words what is said
  * @param pair the kind of dangerous pair it is half of, or empty
  * @param other the other half's words
- * @param asked the slot whose bare value is expected too, or empty
+ * @param asked the slot whose bare value is expected too
  */
 record Recorded(
     Path file,
@@ -26,7 +28,7 @@ record Recorded(
     List<String> words,
     String pair,
     List<String> other,
-    String asked) {
+    Optional<Slot> asked) {
 
   enum Kind {
     COMMAND,
@@ -48,7 +50,7 @@ record Recorded(
                     CorpusMeasurement.normalised(cells[4]),
                     cells[5],
                     CorpusMeasurement.normalised(cells[6]),
-                    cells.length > 7 ? cells[7] : ""))
+                    Slot.of(cells[7])))
         .toList();
   }
 
@@ -57,13 +59,13 @@ record Recorded(
     return voice + "/" + file.getFileName();
   }
 
-  Expected expected() {
-    return asked.isEmpty() ? Expected.anything() : Expected.answerFor(asked);
+  static Expected expected(Optional<Slot> asked) {
+    return asked.map(Slot::key).map(Expected::answerFor).orElseGet(Expected::anything);
   }
 
   /** Every meaning that the grammar sees in a row of words. */
   Set<List<String>> meaning(Grammar grammar, List<String> row) {
-    return grammar.match(row, expected());
+    return grammar.match(row, expected(asked));
   }
 
   /**

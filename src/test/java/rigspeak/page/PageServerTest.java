@@ -432,7 +432,7 @@ class PageServerTest {
     assertEquals(400, say("  ", origin()).statusCode());
     assertEquals(413, say("x".repeat(2_001), origin()).statusCode());
     assertEquals(202, say("check redirect", origin()).statusCode());
-    assertEquals(429, say("why", origin()).statusCode());
+    assertEquals(429, say("tell me why", origin()).statusCode());
     assertEquals(List.of("two wraps", "check redirect"), said);
   }
 
