@@ -66,8 +66,8 @@ final class LiveOptions {
   }
 
   /**
-   * A conversation over them. The ear is loaded beside the voice, and a rehearsal is held once the
-   * devices are there.
+   * A conversation over them. The ear is loaded beside the voice, and a rehearsal is held once it
+   * is there.
    *
    * @param typed what somebody else types for the climber
    * @param report is told each exchange before it is spoken
@@ -89,8 +89,9 @@ final class LiveOptions {
         Key.on(System.in),
         typed,
         () -> {
+          Ear ear = ears.get();
           Rehearsal.begin(grammar, mouth);
-          return ears.get();
+          return ear;
         },
         mouth,
         pause,

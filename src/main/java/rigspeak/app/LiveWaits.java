@@ -16,6 +16,12 @@ final class LiveWaits {
 
   private static final double PATIENCE_SECONDS = 120;
 
+  /**
+   * A sink of PulseAudio that leads nowhere makes its first two seconds at once, and what is played
+   * meanwhile comes after them.
+   */
+  private static final double FIRST_BLOCK_SECONDS = 2.5;
+
   private final double start;
   private final double[] seconds;
 
@@ -39,6 +45,7 @@ final class LiveWaits {
     try (SoundLoop loop = SoundLoop.open();
         Tap said = loop.tap(SoundLoop.SAID);
         Tap answered = loop.tap(SoundLoop.ANSWERED)) {
+      answered.awaitLength((int) (FIRST_BLOCK_SECONDS * Sound.RATE), PATIENCE_SECONDS);
       long began = System.nanoTime();
       Process tool =
           loop.rigspeak("listen", "--always-open")

@@ -5,9 +5,9 @@ import rigspeak.dialogue.Pace;
 import rigspeak.grammar.Grammar;
 
 /**
- * A conversation that nobody hears, held while the recogniser is loaded: the first verdict of a
- * program takes ten times as long as the later ones, and whoever hangs in a tree should not be the
- * one who waits for it.
+ * A conversation that nobody hears, held as soon as the recogniser is there, while somebody begins
+ * to speak: the first verdict of a program takes ten times as long as the later ones, and whoever
+ * hangs in a tree should not be the one who waits for it.
  */
 final class Rehearsal {
   private static final List<String> QUESTIONS =

@@ -1,8 +1,6 @@
 package rigspeak.app;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -15,8 +13,6 @@ import rigspeak.rig.Slot;
 
 /** Prints exchanges for a person, or as one JSON object a line. */
 final class Report implements ExchangeListener {
-  private static final ObjectMapper MAPPER = new ObjectMapper();
-
   private final PrintWriter out;
   private final boolean json;
   private final Keeping keeping;
@@ -57,11 +53,7 @@ final class Report implements ExchangeListener {
 
   /** Prints one JSON object on one line. */
   void line(JsonNode node) {
-    try {
-      out.println(MAPPER.writeValueAsString(node));
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a JSON tree can always be written", e);
-    }
+    out.println(node);
     out.flush();
   }
 

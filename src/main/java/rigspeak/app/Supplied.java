@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import rigspeak.catalogue.Catalogue;
@@ -53,9 +54,14 @@ final class Supplied {
    * @throws rigspeak.grammar.GrammarFault if the grammar is not as it should be
    */
   Loaded load() throws IOException {
-    Catalogue catalogue = tables == null ? Catalogue.bundled() : Catalogue.with(tables(tables));
+    List<SuppliedTable> own = tables == null ? List.of() : tables(tables);
+    Supplier<Catalogue> reading =
+        new Ahead<>(() -> own.isEmpty() ? Catalogue.bundled() : Catalogue.with(own));
     Grammar grammar = words == null ? Grammar.bundled() : grammar(words);
-    refuseStrangers(grammar, catalogue);
+    Catalogue catalogue = reading.get();
+    if (tables != null || words != null) {
+      refuseStrangers(grammar, catalogue);
+    }
     return new Loaded(grammar, catalogue);
   }
 
@@ -100,7 +106,7 @@ final class Supplied {
   }
 
   /** A species that can be said has wood, and wood that is new can be said. */
-  private static void refuseStrangers(Grammar grammar, Catalogue catalogue) {
+  static void refuseStrangers(Grammar grammar, Catalogue catalogue) {
     Map<String, Set<String>> unsaid = catalogue.newSpecies();
     Understanding understanding = new Understanding(grammar);
     for (Sentence sentence :

@@ -41,13 +41,39 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
 
   /** The rows that are open now. */
   static WordGraph of(Grammar grammar, Expected expected) {
-    Sketch sketch = new Sketch(grammar);
-    int start = sketch.place();
-    int end = sketch.place();
-    for (String rule : expected.rules()) {
-      sketch.draw(new Phrase.Rule(rule), start, end, 0);
+    Phrase open =
+        new Phrase.Choice(expected.rules().stream().<Phrase>map(Phrase.Rule::new).toList());
+    return new Rules(grammar).graph(open, 0);
+  }
+
+  /** The graphs of a grammar's rules; a rule that others use often is drawn once. */
+  private static final class Rules {
+    private final Grammar grammar;
+    private final Map<String, WordGraph> drawn = new HashMap<>();
+
+    Rules(Grammar grammar) {
+      this.grammar = grammar;
     }
-    return sketch.oneWayEach(start, end).smallest();
+
+    WordGraph graph(Phrase phrase, int depth) {
+      Sketch sketch = new Sketch(this);
+      int start = sketch.place();
+      int end = sketch.place();
+      sketch.draw(phrase, start, end, depth);
+      return sketch.oneWayEach(start, end).smallest();
+    }
+
+    WordGraph graph(Phrase.Rule rule, int depth) {
+      if (depth > DEEPEST_RULE) {
+        throw new HearingFault("The grammar has a rule that contains itself: " + rule + ".");
+      }
+      WordGraph known = drawn.get(rule.name());
+      if (known == null) {
+        known = graph(grammar.phrase(rule.name()), depth + 1);
+        drawn.put(rule.name(), known);
+      }
+      return known;
+    }
   }
 
   /** Exactly these rows. */
@@ -180,13 +206,13 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
 
   /** The grammar drawn rule by rule, with ways that need no word. */
   private static final class Sketch {
-    private final Grammar grammar;
+    private final Rules rules;
     private final List<Map<String, List<Integer>>> ways = new ArrayList<>();
     private final List<List<Integer>> silentWays = new ArrayList<>();
     private final Map<Integer, int[]> silentReach = new HashMap<>();
 
-    Sketch(Grammar grammar) {
-      this.grammar = grammar;
+    Sketch(Rules rules) {
+      this.rules = rules;
     }
 
     int place() {
@@ -196,15 +222,12 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
     }
 
     void draw(Phrase phrase, int from, int to, int depth) {
-      if (depth > DEEPEST_RULE) {
-        throw new HearingFault("The grammar has a rule that contains itself: " + phrase + ".");
-      }
       if (phrase instanceof Phrase.Word word) {
         ways.get(from).computeIfAbsent(word.text(), w -> new ArrayList<>(1)).add(to);
       } else if (phrase instanceof Phrase.Nothing) {
         silentWays.get(from).add(to);
       } else if (phrase instanceof Phrase.Rule rule) {
-        draw(grammar.phrase(rule.name()), from, to, depth + 1);
+        copy(rules.graph(rule, depth), from, to);
       } else if (phrase instanceof Phrase.Tagged tagged) {
         draw(tagged.part(), from, to, depth);
       } else if (phrase instanceof Phrase.Maybe maybe) {
@@ -227,6 +250,23 @@ record WordGraph(List<Map<String, Integer>> next, List<Boolean> mayEnd) {
         draw(again.part(), before, after, depth);
         silentWays.get(after).add(before);
         silentWays.get(after).add(to);
+      }
+    }
+
+    private void copy(WordGraph graph, int from, int to) {
+      int first = ways.size();
+      graph.next().forEach(way -> place());
+      silentWays.get(from).add(first);
+      for (int i = 0; i < graph.next().size(); i++) {
+        int here = first + i;
+        graph
+            .next()
+            .get(i)
+            .forEach(
+                (word, there) -> ways.get(here).put(word, new ArrayList<>(List.of(first + there))));
+        if (graph.mayEnd().get(i)) {
+          silentWays.get(here).add(to);
+        }
       }
     }
 

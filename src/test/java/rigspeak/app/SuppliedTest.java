@@ -1,5 +1,6 @@
 package rigspeak.app;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigspeak.catalogue.Catalogue;
+import rigspeak.grammar.Grammar;
 
 /** A crew's own tables and words from the outside. */
 class SuppliedTest {
@@ -100,6 +103,12 @@ class SuppliedTest {
     assertTrue(told || !changed, supplied::toString);
     assertEquals(counts, told, supplied::toString);
     assertFalse(usual.toString().contains("crew's own"), usual::toString);
+  }
+
+  /** So that it need not be looked at again at every start. */
+  @Test
+  void theToolsOwnSpeciesAllHaveWood() {
+    assertDoesNotThrow(() -> Supplied.refuseStrangers(Grammar.bundled(), Catalogue.bundled()));
   }
 
   @Test
