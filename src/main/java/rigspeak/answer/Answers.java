@@ -391,7 +391,7 @@ public final class Answers {
     String values =
         sentence("say values by name", "for example", SlotWords.example(Slot.LIMB_DIAMETER));
     String commands = "Say what is missing, read back, correction, scrap that, or check redirect.";
-    String after = "After a verdict, ask: tell me why, what would help, or what if it lets go.";
+    String after = "After a verdict, say what would help, tell me why, or what if it lets go.";
     return text(values, commands, or(after, ""));
   }
 

@@ -261,12 +261,11 @@ public final class Ear {
   }
 
   /**
-   * Asleep, of a call with more after it that is not sure enough to be taken, the call may still
-   * be. The bare call has to be sure by itself: "lantern" alone comes near it.
+   * Asleep, of a row that is not sure enough to be taken with whatever comes after the call, the
+   * call may still be: it has been held beside all that sounds like it.
    */
-  Optional<List<String>> callAlone(List<String> words, Acceptance.Evidence evidence) {
-    boolean more = words.size() > callCheck.call().size();
-    return onlyCall && more && acceptance.isSure(evidence, Caution.CAUTIOUS)
+  Optional<List<String>> callAlone(Acceptance.Evidence evidence) {
+    return onlyCall && acceptance.isSure(evidence, Caution.NORMAL)
         ? Optional.of(callCheck.call())
         : Optional.empty();
   }

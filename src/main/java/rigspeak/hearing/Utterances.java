@@ -160,7 +160,7 @@ final class Utterances implements Listening {
     if (ear.mayBe(evidence)) {
       return new Heard.Doubtful(row.words(), new Heard.NotUnderstood(against.get(), when), when);
     }
-    return ear.callAlone(row.words(), evidence)
+    return ear.callAlone(evidence)
         .<Heard>map(call -> new Heard.Words(call, when))
         .orElseGet(() -> new Heard.NotUnderstood(against.get(), when));
   }

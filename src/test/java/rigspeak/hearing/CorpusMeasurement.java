@@ -126,7 +126,7 @@ final class CorpusMeasurement {
   }
 
   /** Its words, where anything comes of them. */
-  private static String taken(Heard heard) {
+  static String taken(Heard heard) {
     if (heard instanceof Heard.Words words) {
       return words.text();
     }

@@ -1,11 +1,14 @@
 package rigspeak.hearing;
 
+import static java.util.stream.Collectors.joining;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
@@ -27,29 +30,52 @@ final class EnrolMeasurement {
     this.folder = folder;
   }
 
-  private record Score(int right, int wrong, int refused, int talkTaken) {
+  /**
+   * Recordings of commands, by what came of them.
+   *
+   * @param right as they were said, whether they stand at once or are asked back
+   * @param affirmedFirst those of them that are asked back
+   * @param waits not what was said, but asked back
+   */
+  private record Score(
+      int right, int affirmedFirst, int wrong, int waits, int refused, int talkTaken) {
     @Override
     public String toString() {
-      return String.format(Locale.ROOT, "%3d | %3d | %3d | %3d", right, wrong, refused, talkTaken);
+      return String.format(
+          Locale.ROOT,
+          "%d (%d) | %d | %d | %d | %d",
+          right,
+          affirmedFirst,
+          wrong,
+          waits,
+          refused,
+          talkTaken);
     }
   }
 
   private Score score(String voice) throws IOException {
     int right = 0;
+    int affirmedFirst = 0;
     int wrong = 0;
+    int waits = 0;
     int refused = 0;
     ear.forgetVoices();
     for (Path wav : wavs("test", voice)) {
+      String said = String.join(" ", CorpusMeasurement.wordsBeside(wav));
       List<Heard> heard = CorpusMeasurement.heard(ear, wav, Expected.anything());
-      if (heard.stream().noneMatch(h -> h instanceof Heard.Words)) {
+      boolean sure = heard.stream().anyMatch(Heard.Words.class::isInstance);
+      String taken = heard.stream().map(CorpusMeasurement::taken).collect(joining(" ")).strip();
+      if (taken.isEmpty()) {
         refused++;
-      } else if (heard.size() == 1
-          && grammar
-              .match(((Heard.Words) heard.get(0)).words(), Expected.anything())
-              .equals(grammar.match(CorpusMeasurement.wordsBeside(wav), Expected.anything()))) {
+      } else if (meant(taken).equals(meant(said))) {
         right++;
+        affirmedFirst += Consequence.isAffirmedFirst(Optional.empty(), taken, !sure) ? 1 : 0;
       } else {
-        wrong++;
+        switch (Consequence.of(Optional.empty(), said, taken, !sure)) {
+          case STANDS -> wrong++;
+          case WAITS -> waits++;
+          case ASKED_AGAIN -> refused++;
+        }
       }
     }
     ear.forgetVoices();
@@ -61,7 +87,11 @@ final class EnrolMeasurement {
               ? 1
               : 0;
     }
-    return new Score(right, wrong, refused, talk);
+    return new Score(right, affirmedFirst, wrong, waits, refused, talk);
+  }
+
+  private Set<List<String>> meant(String words) {
+    return grammar.match(List.of(words.split(" ", -1)), Expected.anything());
   }
 
   private String row(String voice) throws IOException {
@@ -115,9 +145,10 @@ final class EnrolMeasurement {
       }
     }
     System.out.println(
-        "| voice | right | wrong | refused | talk taken"
-            + " | right | wrong | refused | talk taken | sentences kept, understood |");
-    System.out.println("|---|---|---|---|---|---|---|---|---|---|");
+        "| voice | right (affirmed first) | wrong | waits | refused | talk taken"
+            + " | right (affirmed first) | wrong | waits | refused | talk taken"
+            + " | sentences kept, understood |");
+    System.out.println("|---|---|---|---|---|---|---|---|---|---|---|---|");
     for (String voice : voices) {
       System.out.println(measurement.row(voice));
     }
