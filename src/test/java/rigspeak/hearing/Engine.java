@@ -94,23 +94,29 @@ interface Engine {
     private Took took(Optional<Slot> asked, List<Heard> heard) {
       List<List<String>> taken = new ArrayList<>();
       double busy = 0;
+      List<String> evidence = new ArrayList<>();
       for (Heard one : heard) {
+        Heard told = one;
         if (one instanceof Heard.Words w) {
           taken.add(w.words());
-        } else if (one instanceof Heard.Doubtful d && Consequence.isAskedBack(asked, d.text())) {
-          taken.add(d.words());
+        } else if (one instanceof Heard.Doubtful d) {
+          if (Consequence.isAskedBack(asked, d.text())) {
+            taken.add(d.words());
+          } else {
+            told = d.otherwise();
+          }
         }
+        evidence.add(evidence(told));
         busy += one.when().busySeconds();
       }
-      String evidence = heard.stream().map(Ours::evidence).collect(Collectors.joining(" / "));
-      return new Took(taken, evidence + String.join("", rows), busy);
+      return new Took(taken, String.join(" / ", evidence) + String.join("", rows), busy);
     }
 
     /** Everything that is told of an utterance but its words and its time. */
     private static String evidence(Heard heard) {
       return heard.getClass().getSimpleName()
           + Arrays.stream(heard.getClass().getRecordComponents())
-              .filter(c -> !List.of("words", "when").contains(c.getName()))
+              .filter(c -> !List.of("words", "otherwise", "when").contains(c.getName()))
               .map(c -> " " + c.getName() + "=" + value(heard, c))
               .collect(Collectors.joining());
     }
