@@ -188,6 +188,8 @@ final class HeadsetTrial {
   private static Attempt attempt(Heard heard) {
     if (heard instanceof Heard.Words words) {
       return words.text().equals(PHRASE) ? Attempt.FINE : Attempt.OTHER_WORDS;
+    } else if (heard instanceof Heard.Doubtful doubtful) {
+      return attempt(doubtful.otherwise());
     } else if (heard instanceof Heard.TooQuiet) {
       return Attempt.TOO_QUIET;
     } else if (heard instanceof Heard.Clipped) {
