@@ -72,7 +72,7 @@ public final class Acceptance implements Configurable {
   @S4Double(defaultValue = 1)
   public static final String PROP_BARE_ASKED_BACK = "bareAskedBack";
 
-  /** The same asleep, for the call, alone or with a command after it. */
+  /** Asleep, from how sure on a call is taken with whatever comes after it. */
   @S4Double(defaultValue = 0.92)
   public static final String PROP_CALL = "call";
 

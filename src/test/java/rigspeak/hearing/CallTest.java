@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -59,6 +60,20 @@ class CallTest {
       assertEquals(1, wakes.size(), wav::toString);
       assertEquals(String.join(" ", CorpusMeasurement.wordsBeside(wav)), wakes.get(0).words());
     }
+  }
+
+  /** What is not sure enough to be done is not done, but the call counts; awake there is none. */
+  @Test
+  void theCallCountsByItselfWhereTheRestIsNotSure() {
+    Acceptance.Evidence sure = new Acceptance.Evidence(70, 60, -10, -2, -1, 4, false, 30);
+    Acceptance.Evidence hardly = new Acceptance.Evidence(5, 10, -10, -5, -1, 4, false, 30);
+    List<String> row = List.of("copper", "lantern", "check", "redirect");
+    ear.expect(Expected.call());
+    assertTrue(ear.against(row, sure).isPresent(), "as sure as " + ear.surety(sure));
+    assertEquals(Optional.of(List.of("copper", "lantern")), ear.callAlone(sure));
+    assertEquals(Optional.empty(), ear.callAlone(hardly));
+    ear.expect(Expected.anything());
+    assertEquals(Optional.empty(), ear.callAlone(sure));
   }
 
   @Test

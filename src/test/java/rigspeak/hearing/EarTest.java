@@ -27,6 +27,9 @@ import rigspeak.audio.VirtualLine;
 import rigspeak.audio.WavFile;
 import rigspeak.grammar.Expected;
 import rigspeak.grammar.Grammar;
+import rigspeak.speaking.FreeTtsVoice;
+import rigspeak.speaking.Pace;
+import rigspeak.speaking.Voice;
 
 final class EarTest {
   private static final Path CORPUS = Path.of("src/test/resources/corpus");
@@ -83,6 +86,20 @@ final class EarTest {
       assertInstanceOf(Heard.TooNoisy.class, told, heard::toString);
     }
     assertTrue(made.stream().anyMatch(Heard.Doubtful.class::isInstance), made::toString);
+  }
+
+  /** Of a value without its name more is asked before it stands. */
+  @Test
+  void theEarKnowsABareAnswerFromAValueWithItsName() throws IOException {
+    Voice voice = FreeTtsVoice.load();
+    for (String words : List.of("ring", "sling choked")) {
+      List<Boolean> bare = new ArrayList<>();
+      ear.watch((found, evidence) -> bare.add(evidence.bare()));
+      Sound said = Sound.joined(List.of(QUIET, voice.speak(words, Pace.ORDINARY), QUIET));
+      hear(said.stream(), Expected.answerFor("running_over"));
+      ear.watch((found, evidence) -> {});
+      assertEquals(List.of(words.equals("ring")), bare, words);
+    }
   }
 
   @ParameterizedTest(name = "in blocks of {0} samples")
